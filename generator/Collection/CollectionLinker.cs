@@ -1,0 +1,115 @@
+using CareSheets.Diagnostics;
+using CareSheets.Names;
+using CareSheets.Species;
+
+namespace CareSheets.Collection;
+
+/// <summary>
+/// Makes the collection out of what was read, and tells of every name that leads nowhere or to two
+/// places.
+/// </summary>
+public sealed class CollectionLinker(IReadOnlySet<string> names, DiagnosticBag bag)
+{
+    public SpeciesCollection Link(
+        Store store, IReadOnlyList<Entry> entries, IReadOnlyList<Reference> references,
+        IReadOnlyList<GlossaryTerm> glossary, IReadOnlyList<CareRangeDeclaration> ranges)
+    {
+        var keys = references.Select(r => r.Key.Value).ToHashSet();
+        foreach (var entry in entries)
+        {
+            CheckName(entry);
+            CheckCountries(entry);
+            CheckReferences(entry, keys);
+            CheckBorrowed(entry, entries);
+        }
+        CheckNamesOnce(entries);
+        ParentCheck.Check(entries, bag);
+        CheckAddresses(entries.SelectMany(e => e.Origin.WaterBodies));
+        CheckGlossary(glossary);
+        return new SpeciesCollection(store, Distinct(entries), references, glossary, ranges);
+    }
+
+    public static string Suggest(string name, IEnumerable<string> known) =>
+        EditDistance.Nearest(name, known) is { } nearest ? $"Did you mean {nearest}?" : "Check how it is spelt.";
+
+    private void CheckName(Entry entry)
+    {
+        var name = entry.ScientificName.Value;
+        if (entry.Name != name.Slug)
+            bag.Add(LinkCodes.FileName, entry.ScientificName.Span, ("name", name.ToString()), ("file", name.Slug + ".md"));
+        var expected = entry.Authorship.Value.For(name, entry.OriginalName.Value);
+        if (expected != entry.Authorship.Value)
+            bag.Add(LinkCodes.Parentheses, entry.Authorship.Span,
+                ("name", name.ToString()), ("actual", entry.Authorship.Value.Text), ("expected", expected.Text));
+    }
+
+    private void CheckCountries(Entry entry)
+    {
+        foreach (var code in entry.Origin.CountryCodes.Where(c => CountryCatalogue.Find(c.Value) is null))
+            bag.Add(LinkCodes.NoSuchCountry, code.Span, ("code", code.Value),
+                ("suggestion", code.Value == "UK" ? "The United Kingdom is GB." : "Look it up by the country's name."));
+    }
+
+    private void CheckReferences(Entry entry, HashSet<string> keys)
+    {
+        var evidence = entry.Ranges.SelectMany(r => r.Kinds).Select(k => k.Evidence).Append(entry.Evidence)
+            .Where(e => e.Kind == EvidenceKind.Published)
+            .Select(e => new Sourced<string>(e.Key, e.Span));
+        foreach (var key in entry.References.Concat(evidence).Distinct().Where(k => !keys.Contains(k.Value)))
+            bag.Add(LinkCodes.NoSuchReference, key.Span, ("name", key.Value), ("suggestion", Suggest(key.Value, keys)));
+    }
+
+    private void CheckBorrowed(Entry entry, IReadOnlyList<Entry> entries)
+    {
+        foreach (var range in entry.Ranges)
+        {
+            foreach (var evidence in range.Kinds.Select(k => k.Evidence).Where(e => !e.IsOwn).Distinct())
+                CheckLender(entry, range.Declaration.Field, evidence, entries);
+        }
+    }
+
+    private void CheckLender(Entry entry, string field, Evidence evidence, IReadOnlyList<Entry> entries)
+    {
+        if (!names.Contains(evidence.Key))
+        {
+            bag.Add(LinkCodes.NoSuchEntry, evidence.Span, ("name", evidence.Key), ("suggestion", Suggest(evidence.Key, names)));
+            return;
+        }
+        var lender = entries.FirstOrDefault(e => e.Name == evidence.Key);
+        var lends = lender is not null && lender != entry && lender.Range(field)?.Kinds.Any(k => k.Evidence.IsOwn) == true;
+        if (lender is not null && !lends)
+            bag.Add(LinkCodes.LikeHasNone, evidence.Span, ("name", evidence.Key), ("field", field));
+    }
+
+    private void CheckNamesOnce(IReadOnlyList<Entry> entries)
+    {
+        var all = entries.SelectMany(e => e.FormerNames.Prepend(e.ScientificName).Select(n => (Entry: e, Name: n)));
+        foreach (var same in all.GroupBy(n => n.Name.Value.Slug).Where(g => g.Count() > 1))
+        {
+            var first = same.First();
+            foreach (var other in same.Skip(1))
+                bag.Add(Diagnostic.Of(LinkCodes.NameTwice, other.Name.Span, ("name", other.Name.Value.ToString()))
+                    .With([new RelatedSpan(first.Name.Span, "also here")]));
+        }
+    }
+
+    private void CheckAddresses(IEnumerable<Sourced<string>> waters)
+    {
+        foreach (var same in waters.GroupBy(w => Slug.From(w.Value)))
+        {
+            var first = same.First();
+            if (same.FirstOrDefault(w => w.Value != first.Value) is { } other)
+                bag.Add(Diagnostic.Of(LinkCodes.SameAddress, other.Span, ("name", other.Value), ("other", first.Value))
+                    .With([new RelatedSpan(first.Span, "the other is here")]));
+        }
+    }
+
+    private void CheckGlossary(IReadOnlyList<GlossaryTerm> glossary)
+    {
+        var keys = glossary.Select(t => t.Key.Value).ToHashSet();
+        foreach (var key in glossary.SelectMany(t => t.See).Where(k => !keys.Contains(k.Value)))
+            bag.Add(LinkCodes.NoSuchTerm, key.Span, ("name", key.Value), ("suggestion", Suggest(key.Value, keys)));
+    }
+
+    private static IEnumerable<Entry> Distinct(IReadOnlyList<Entry> entries) => entries.DistinctBy(e => e.Name);
+}

@@ -1,0 +1,99 @@
+using CareSheets.Names;
+using CareSheets.Species;
+
+namespace CareSheets.Collection;
+
+/// <summary>
+/// All entries, linked: whatever an entry names, another entry, a reference, a country, is known
+/// to exist. Lists are in a fixed order, so that two runs agree.
+/// </summary>
+public sealed class SpeciesCollection
+{
+    private readonly Dictionary<string, Entry> _byName;
+
+    internal SpeciesCollection(
+        Store store, IEnumerable<Entry> entries, IEnumerable<Reference> references,
+        IEnumerable<GlossaryTerm> glossary, IReadOnlyList<CareRangeDeclaration> ranges)
+    {
+        Store = store;
+        Ranges = ranges;
+        Entries = [.. entries.OrderBy(e => e.ScientificName.Value.ToString(), StringComparer.Ordinal)];
+        _byName = Entries.ToDictionary(e => e.Name);
+        References = references.ToDictionary(r => r.Key.Value);
+        Glossary = [.. glossary.OrderBy(t => t.Term, StringComparer.OrdinalIgnoreCase)];
+        FormerNames = FormerNamesOf(Entries);
+        Orders = TaxaOf(TaxonRank.Order, e => e.Order.Value, _ => "");
+        Families = TaxaOf(TaxonRank.Family, e => e.Family.Value, e => e.Order.Value);
+        Genera = TaxaOf(TaxonRank.Genus, e => e.Genus, e => e.Family.Value);
+        Countries = PlacesOf(e => e.Origin.CountryCodes.Select(c => c.Value));
+        Waters = PlacesOf(e => e.Origin.WaterBodies.Select(w => w.Value));
+    }
+
+    public Store Store { get; }
+
+    /// <summary>The care ranges that the schema declares, in its order.</summary>
+    public IReadOnlyList<CareRangeDeclaration> Ranges { get; }
+
+    /// <summary>By scientific name.</summary>
+    public IReadOnlyList<Entry> Entries { get; }
+
+    public IReadOnlyDictionary<string, Reference> References { get; }
+
+    public IReadOnlyList<GlossaryTerm> Glossary { get; }
+
+    /// <summary>Address of each former name, with the entry that it leads to.</summary>
+    public IReadOnlyDictionary<string, FormerName> FormerNames { get; }
+
+    public IReadOnlyList<Taxon> Orders { get; }
+
+    public IReadOnlyList<Taxon> Families { get; }
+
+    public IReadOnlyList<Taxon> Genera { get; }
+
+    /// <summary>Entries by ISO code of the country.</summary>
+    public IReadOnlyDictionary<string, IReadOnlyList<Entry>> Countries { get; }
+
+    /// <summary>Entries by name of the river, basin or lake.</summary>
+    public IReadOnlyDictionary<string, IReadOnlyList<Entry>> Waters { get; }
+
+    /// <summary>The entry of a name, be it today's or a former one.</summary>
+    public Entry? Find(string name) =>
+        _byName.GetValueOrDefault(name) ?? FormerNames.GetValueOrDefault(name)?.Entry;
+
+    /// <summary>The other entries of the genus, by scientific name.</summary>
+    public IEnumerable<Entry> Congeners(Entry entry) =>
+        Entries.Where(e => e.Genus == entry.Genus && e.Name != entry.Name);
+
+    /// <summary>The entries of the family that are in other genera, by scientific name.</summary>
+    public IEnumerable<Entry> FamilyBeyondGenus(Entry entry) =>
+        Entries.Where(e => e.Family.Value == entry.Family.Value && e.Genus != entry.Genus);
+
+    private static SortedDictionary<string, FormerName> FormerNamesOf(IEnumerable<Entry> entries)
+    {
+        var names = new SortedDictionary<string, FormerName>(StringComparer.Ordinal);
+        foreach (var entry in entries)
+        {
+            foreach (var former in entry.FormerNames)
+                names[former.Value.Slug] = new FormerName(former.Value, entry);
+        }
+        return names;
+    }
+
+    private List<Taxon> TaxaOf(TaxonRank rank, Func<Entry, string> name, Func<Entry, string> parent) =>
+    [
+        .. Entries.GroupBy(name)
+            .OrderBy(group => group.Key, StringComparer.Ordinal)
+            .Select(group => new Taxon(rank, group.Key, parent(group.First()), [.. group])),
+    ];
+
+    private SortedDictionary<string, IReadOnlyList<Entry>> PlacesOf(Func<Entry, IEnumerable<string>> places)
+    {
+        var found = Entries.SelectMany(e => places(e).Distinct().Select(p => (Place: p, Entry: e)))
+            .GroupBy(p => p.Place)
+            .ToDictionary(g => g.Key, g => (IReadOnlyList<Entry>)[.. g.Select(p => p.Entry)]);
+        return new SortedDictionary<string, IReadOnlyList<Entry>>(found, StringComparer.Ordinal);
+    }
+}
+
+/// <summary>A name that an entry had before, which leads to it for ever.</summary>
+public sealed record FormerName(ScientificName Name, Entry Entry);

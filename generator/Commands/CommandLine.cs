@@ -1,0 +1,56 @@
+using Spectre.Console;
+using Spectre.Console.Cli;
+
+namespace CareSheets.Commands;
+
+/// <summary>The commands, their help, and what becomes of a call that none of them understands.</summary>
+internal static class CommandLine
+{
+    public static int Run(string[] args)
+    {
+        var app = new CommandApp();
+        app.Configure(Configure);
+        return app.Run(args);
+    }
+
+    private static void Configure(IConfigurator configuration)
+    {
+        configuration.SetApplicationName("caresheets");
+        configuration.UseStrictParsing();
+        configuration.CancellationExitCode(ExitCode.WrongUse);
+        configuration.SetExceptionHandler((failure, _) => Tell(failure));
+        configuration.AddCommand<SiteCommand>("site")
+            .WithDescription("Read the content, check it, and write the site with its papers.")
+            .WithExample("site")
+            .WithExample("site", "--into", "/srv/copperbeck")
+            .WithExample("site", "--units", "metric");
+        configuration.AddCommand<ProofCommand>("proof")
+            .WithDescription("Proofread entries and write nothing: form, figures, names, links, relatives.")
+            .WithExample("proof")
+            .WithExample("proof", "danio-rerio", "betta-splendens")
+            .WithExample("proof", "--json");
+        configuration.AddCommand<RelativesCommand>("relatives")
+            .WithDescription("What relatives say of a species; without a name, every value that fits none of them.")
+            .WithExample("relatives")
+            .WithExample("relatives", "danio-rerio")
+            .WithExample("relatives", "\"Hoplisoma panda\"", "--json");
+    }
+
+    /// <summary>A wrong call says what was wrong; anything else is a defect and shows where it happened.</summary>
+    private static int Tell(Exception failure)
+    {
+        var errors = ConsoleOutput.Errors();
+        if (failure is CommandAppException wrong)
+        {
+            if (wrong.Pretty is { } pretty)
+                errors.Write(pretty);
+            else
+                errors.WriteLine(wrong.Message);
+            errors.WriteLine("See: caresheets --help");
+            return ExitCode.WrongUse;
+        }
+        errors.WriteLine("This is a defect of the program, not of your content. Please report it with these lines:");
+        errors.WriteException(failure);
+        return ExitCode.DefectOfOurs;
+    }
+}

@@ -1,0 +1,75 @@
+using System.ComponentModel;
+using CareSheets.Collection;
+using CareSheets.Diagnostics;
+using CareSheets.Relatives;
+using CareSheets.Species;
+using Spectre.Console.Cli;
+
+namespace CareSheets.Commands;
+
+internal sealed class RelativesSettings : ContentSettings
+{
+    [CommandArgument(0, "[name]")]
+    [Description("A species, by file name or scientific name, today's or a former one.")]
+    public string? Name { get; init; }
+}
+
+/// <summary>What relatives say of a species, range by range; without a name, every value that fits none of them.</summary>
+internal sealed class RelativesCommand : Command<RelativesSettings>
+{
+    public override int Execute(CommandContext context, RelativesSettings settings, CancellationToken cancellationToken)
+    {
+        var bench = new Workbench(settings);
+        var output = new ConsoleOutput(settings);
+        if (bench.ReadCollection() is not { } collection)
+        {
+            output.Diagnostics(bench.Bag.Sorted(), bench.Files);
+            return ExitCode.ContentNeedsAPerson;
+        }
+        return settings.Name is { } name
+            ? TellOne(collection, name, settings.Json)
+            : TellAll(collection, bench, output, settings.Json);
+    }
+
+    private static int TellAll(SpeciesCollection collection, Workbench bench, ConsoleOutput output, bool asJson)
+    {
+        var found = new DiagnosticBag();
+        found.Add(CongenerAudit.Find(collection).Select(OutlyingRangeText.Describe));
+        var sorted = found.Sorted();
+        if (asJson)
+            ConsoleOutput.Plain(DiagnosticJson.Print(sorted));
+        else
+        {
+            output.Diagnostics(sorted, bench.Files);
+            output.Line(Summary.Of(sorted));
+        }
+        return sorted.Count > 0 ? ExitCode.ContentNeedsAPerson : ExitCode.Clean;
+    }
+
+    private static int TellOne(SpeciesCollection collection, string name, bool asJson)
+    {
+        if (collection.Find(EntryNames.Slug(name)) is not { } entry)
+        {
+            var known = collection.Entries.Select(e => e.Name).Concat(collection.FormerNames.Keys);
+            Console.Error.WriteLine($"There is no entry {name}. {CollectionLinker.Suggest(EntryNames.Slug(name), known)}");
+            return ExitCode.WrongUse;
+        }
+        ConsoleOutput.Plain(asJson ? RelativesJson.Print(collection, entry) : Text(collection, entry));
+        return ExitCode.Clean;
+    }
+
+    private static string Text(SpeciesCollection collection, Entry entry)
+    {
+        var congeners = collection.Congeners(entry).ToList();
+        var lines = new List<string> { $"{entry.ScientificName.Value} and its {congeners.Count} relatives in {entry.Genus}" };
+        foreach (var declared in collection.Ranges.Where(r => r.ComparedAmongRelatives))
+        {
+            lines.Add($"{declared.Label}");
+            lines.AddRange(congeners.Prepend(entry).Select(e => $"  {e.ScientificName.Value,-32} {Keep(e, declared)}"));
+        }
+        return string.Join('\n', lines) + "\n";
+    }
+
+    private static string Keep(Entry entry, CareRangeDeclaration declared) =>
+        entry.Range(declared.Field)?.Of(RangeKind.Keep)?.Range.Value.Text ?? "unknown";
+}

@@ -1,0 +1,88 @@
+using System.ComponentModel;
+using System.Text;
+using CareSheets.Diagnostics;
+using CareSheets.Pages;
+using CareSheets.Publishing;
+using CareSheets.Relatives;
+using CareSheets.Rendering;
+using Spectre.Console.Cli;
+
+namespace CareSheets.Commands;
+
+internal sealed class SiteSettings : ContentSettings
+{
+    [CommandOption("--into <DIR>")]
+    [Description("The folder that the site is written to; the whole of it is replaced.")]
+    [DefaultValue("published")]
+    public string Into { get; init; } = "published";
+}
+
+/// <summary>The main job: from the content to a site that has been read again after writing.</summary>
+internal sealed class SiteCommand : Command<SiteSettings>
+{
+    public override int Execute(CommandContext context, SiteSettings settings, CancellationToken cancellationToken)
+    {
+        var bench = new Workbench(settings);
+        var output = new ConsoleOutput(settings);
+        var outcome = output.Working(say => Make(bench, settings, say));
+        var found = bench.Bag.Sorted();
+        if (settings.Json)
+            ConsoleOutput.Plain(DiagnosticJson.Print(found, Numbers(outcome)));
+        else
+            Tell(output, bench, found, outcome, settings.Into);
+        return outcome is null ? ExitCode.ContentNeedsAPerson : ExitCode.Clean;
+    }
+
+    /// <summary>Nothing when an error stands in the way; the site that was there is then untouched.</summary>
+    private static WriteOutcome? Make(Workbench bench, SiteSettings settings, Action<string> say)
+    {
+        say("Reading the content");
+        if (bench.ReadCollection() is not { } collection)
+            return null;
+        say("Asking the relatives");
+        bench.Bag.Add(CongenerAudit.Find(collection).Select(OutlyingRangeText.Describe));
+        var prose = bench.RenderProse(collection);
+        var theme = Theme.Read(settings.Theme, bench.Bag);
+        if (bench.ReadWords() is not { } words || bench.Bag.HasErrors)
+            return null;
+
+        say("Making the pages");
+        var site = new Site(collection, words, settings.UnitSystem);
+        var files = Render(PageSet.Make(site, prose), new PageRenderer(theme, words), bench.Bag);
+        bench.Bag.Add(words.Missing);
+        var assets = ThemeAssets.Read(settings.Theme, bench.Bag);
+        if (bench.Bag.HasErrors)
+            return null;
+
+        say("Writing the site and reading it again");
+        return new SiteWriter(settings.Into, bench.Bag).Write([.. files, .. assets], SiteCheck.Check);
+    }
+
+    private static IReadOnlyList<SiteFile> Render(IReadOnlyList<IPage> pages, PageRenderer renderer, DiagnosticBag bag)
+    {
+        var rendered = pages.AsParallel().AsOrdered().Select(page =>
+        {
+            var own = new DiagnosticBag();
+            return (page.Address, Text: renderer.Render(page, own), Found: own.Sorted());
+        }).ToList();
+        foreach (var one in rendered)
+            bag.Add(one.Found);
+        return [.. rendered.Where(r => r.Text is not null)
+            .Select(r => new SiteFile(r.Address, Encoding.UTF8.GetBytes(r.Text!)))];
+    }
+
+    private static void Tell(
+        ConsoleOutput output, Workbench bench, IReadOnlyList<Diagnostic> found, WriteOutcome? outcome, string into)
+    {
+        output.Diagnostics(found, bench.Files);
+        output.Line(Summary.Of(found));
+        output.Line(outcome is null
+            ? $"The site in {into} is as it was: nothing was written."
+            : $"The site is in {into}: {outcome.Written} files written, {outcome.Unchanged} unchanged, " +
+              $"{outcome.Removed} removed. Open {into}/index.html.");
+    }
+
+    private static (string, int)[] Numbers(WriteOutcome? outcome) => outcome is null
+        ? [("written", 0)]
+        : [("written", outcome.Written), ("unchanged", outcome.Unchanged), ("removed", outcome.Removed)];
+}

@@ -1,0 +1,48 @@
+using CareSheets.Collection;
+using CareSheets.Diagnostics;
+using CareSheets.Pages;
+using CareSheets.Reading;
+using CareSheets.Rendering;
+
+namespace CareSheets.Commands;
+
+/// <summary>
+/// The steps that commands share, each with what it found in one bag. A step that can't do its
+/// work gives nothing, and the bag says why.
+/// </summary>
+internal sealed class Workbench(ContentSettings settings)
+{
+    public DiagnosticBag Bag { get; } = new();
+
+    public IReadOnlyDictionary<string, SourceFile> Files { get; private set; } = new Dictionary<string, SourceFile>();
+
+    /// <summary>Reads the content, checks it against its schemas and links it.</summary>
+    public SpeciesCollection? ReadCollection()
+    {
+        if (new ContentReader(settings.Content, settings.Schemas, Bag).Read() is not { } content)
+            return null;
+        Files = content.Files;
+        return content.Store is { } store
+            ? new CollectionLinker(content.Names, Bag)
+                .Link(store, content.Entries, content.References, content.Glossary, content.Ranges)
+            : null;
+    }
+
+    /// <summary>The prose of every entry that can be read, by the entry's name.</summary>
+    public IReadOnlyDictionary<string, SpeciesProse> RenderProse(SpeciesCollection collection)
+    {
+        var renderer = new ProseRenderer(collection);
+        var rendered = collection.Entries.AsParallel().AsOrdered().Select(entry =>
+        {
+            var own = new DiagnosticBag();
+            return (entry.Name, Prose: renderer.Render(entry, own), Found: own.Sorted());
+        }).ToList();
+        foreach (var one in rendered)
+            Bag.Add(one.Found);
+        return rendered.Where(r => r.Prose is not null).ToDictionary(r => r.Name, r => r.Prose!);
+    }
+
+    public Words? ReadWords() => WordsReader.Read(settings.Theme, Bag) is { } words
+        ? new Words(words, $"{settings.Theme}/sentences.yaml")
+        : null;
+}

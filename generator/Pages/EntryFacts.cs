@@ -1,0 +1,79 @@
+using CareSheets.Diagnostics;
+using CareSheets.Quantities;
+using CareSheets.Species;
+
+namespace CareSheets.Pages;
+
+/// <summary>An entry's answers to a customer's questions, as labelled lines that page, sheet and card share.</summary>
+internal sealed class EntryFacts(Site site)
+{
+    private Words Words => site.Words;
+
+    public Fact Length(Entry entry) => new(
+        Words["fact.adult_length"],
+        site.Quantities.Show(entry.Adult.Length.Value, Rounding.Upward).Both,
+        Words[$"basis.{entry.Adult.Length.Value.Basis}"]);
+
+    public IEnumerable<Fact> Room(Entry entry)
+    {
+        yield return Length(entry);
+        if (entry.Adult.Height is { } height)
+            yield return new Fact(Words["fact.adult_height"], site.Quantities.Show(height.Value, Rounding.Upward).Both);
+        if (entry.Adult.LifeSpan is { } span)
+            yield return new Fact(Words["fact.life_span"], site.Quantities.Show(span.Value, Rounding.Nearest).First);
+        yield return Group(entry);
+        yield return Tank(entry);
+        yield return Lid(entry);
+        yield return new Fact(Words["fact.substrate"], Words[$"substrate.{entry.Tank.Substrate.Value}"]);
+        if (entry.Tank.Needs.Count > 0)
+            yield return new Fact(Words["fact.needs"], List("needs", entry.Tank.Needs));
+    }
+
+    public Fact Group(Entry entry) => new(
+        Words["fact.group"], Words.Count("fact.group", entry.Company.Group.Value),
+        Words[$"lives.{entry.Company.Lives.Value}"]);
+
+    /// <summary>Length and width in one, then the volume, both rounded up.</summary>
+    public Fact Tank(Entry entry)
+    {
+        var tank = entry.Tank;
+        var sides = new[] { tank.Length, tank.Width, tank.Height }.OfType<Sourced<StatedRange>>()
+            .Select(side => site.Quantities.Show(side.Value, Rounding.Upward)).ToList();
+        var volume = site.Quantities.Show(tank.Volume.Value, Rounding.Upward);
+        var sentence = sides.Count == 1 ? "sentence.tank" : "sentence.tank_sides";
+        string Say(Func<Shown, string> part) =>
+            Words.Say(sentence, ("sides", string.Join(" × ", sides.Select(part))), ("volume", part(volume)));
+        return new Fact(Words["fact.tank"], Say(s => s.First), volume.Second.Length == 0 ? "" : Say(s => s.Second));
+    }
+
+    public Fact Lid(Entry entry) => new(Words["fact.lid"], Words[$"lid.{entry.Tank.Lid.Value}"]);
+
+    public IEnumerable<Fact> WaterWords(Entry entry) => entry.CareWords.Select(word => new Fact(
+        Words.Or($"range.{word.Declaration.Field}", word.Declaration.Label),
+        Words[$"{word.Declaration.Field}.{word.Word.Value}"]));
+
+    public IEnumerable<Fact> Food(Entry entry)
+    {
+        yield return new Fact(Words["fact.diet"], List("diet", entry.Diet));
+        if (entry.Foods.Count > 0)
+            yield return new Fact(Words["fact.foods"], Plain(entry.Foods));
+    }
+
+    public IEnumerable<Fact> Company(Entry entry)
+    {
+        yield return new Fact(Words["fact.own_kind"], Words[$"ownKind.{entry.Company.OwnKind.Value}"]);
+        yield return new Fact(Words["fact.others"], Words[$"others.{entry.Company.Others.Value}"]);
+        if (entry.Company.Levels.Count > 0)
+            yield return new Fact(Words["fact.level"], List("level", entry.Company.Levels));
+        if (entry.Company.Eats.Count > 0)
+            yield return new Fact(Words["fact.eats"], List("eats", entry.Company.Eats));
+        if (entry.Adult.Sexes is { } sexes)
+            yield return new Fact(Words["fact.sexes"], sexes.Value);
+    }
+
+    public string List(string group, IEnumerable<Sourced<string>> words) =>
+        string.Join(Words["sentence.list_separator"], words.Select(w => Words[$"{group}.{w.Value}"]));
+
+    public string Plain(IEnumerable<Sourced<string>> texts) =>
+        string.Join(Words["sentence.list_separator"], texts.Select(t => t.Value));
+}

@@ -1,0 +1,22 @@
+using CareSheets.Species;
+
+namespace CareSheets.Pages;
+
+/// <summary>The answer to "How do we know?": which figures rest on what.</summary>
+internal sealed class EvidenceFacts(Site site)
+{
+    public IReadOnlyList<Fact> Make(Entry entry)
+    {
+        var text = new EvidenceText(site);
+        var others =
+            from range in entry.Ranges
+            from kind in range.Kinds
+            where kind.Evidence != entry.Evidence
+            let label = RangeRowMaker.LabelOf(range.Declaration, site.Words)
+            select new Fact(
+                site.Words.Say("sentence.figure", ("label", label), ("kind", site.Words[$"kind.{kind.Kind}"])),
+                text.Of(kind.Evidence));
+        return [.. others.Prepend(new Fact(
+            site.Words[others.Any() ? "fact.all_other_figures" : "fact.all_figures"], text.Of(entry.Evidence)))];
+    }
+}

@@ -1,0 +1,79 @@
+namespace CareSheets.Pages;
+
+/// <summary>The first page of the site.</summary>
+public sealed record HomePage(
+    string Address, PageFrame Frame, string Heading, string Lead, string About,
+    IReadOnlyList<CountedLink> Families, IReadOnlyList<SpeciesRow> Latest) : IPage
+{
+    public string Template => "home";
+}
+
+/// <summary>All species in one list.</summary>
+public sealed record SpeciesListPage(
+    string Address, PageFrame Frame, string Count, IReadOnlyList<SpeciesRow> Species) : IPage
+{
+    public string Template => "species-list";
+}
+
+/// <summary>All taxa of one rank, or of several under headings.</summary>
+public sealed record TaxaPage(
+    string Address, PageFrame Frame, string Heading, string Lead, IReadOnlyList<TaxaGroup> Groups) : IPage
+{
+    public string Template => "taxa";
+}
+
+/// <summary>Taxa that share a parent, such as the families of an order.</summary>
+public sealed record TaxaGroup(Link Parent, IReadOnlyList<CountedLink> Taxa);
+
+/// <summary>One order, family or genus with its species.</summary>
+public sealed record TaxonPage(
+    string Address, PageFrame Frame, string Rank, string Name, bool IsLatin, Link? Parent,
+    string Count, IReadOnlyList<SpeciesGroup> Groups) : IPage
+{
+    public string Template => "taxon";
+}
+
+/// <summary>All countries and all waters.</summary>
+public sealed record OriginsPage(
+    string Address, PageFrame Frame, IReadOnlyList<CountedLink> Countries, IReadOnlyList<CountedLink> Waters) : IPage
+{
+    public string Template => "origins";
+}
+
+/// <summary>One country or one water with the species that come from it.</summary>
+public sealed record OriginPage(
+    string Address, PageFrame Frame, string Kind, string Name, string Count, IReadOnlyList<SpeciesRow> Species) : IPage
+{
+    public string Template => "origin";
+}
+
+/// <summary>Words explained.</summary>
+public sealed record GlossaryPage(string Address, PageFrame Frame, IReadOnlyList<GlossaryLine> Terms) : IPage
+{
+    public string Template => "glossary";
+}
+
+public sealed record GlossaryLine(string Id, string Term, string Meaning, IReadOnlyList<Link> See);
+
+/// <summary>What the sheets are, who publishes them, and what the marks of evidence mean.</summary>
+public sealed record AboutPage(
+    string Address, PageFrame Frame, string StoreAbout, IReadOnlyList<Fact> Counts, IReadOnlyList<Fact> Marks,
+    IReadOnlyList<Fact> Kinds) : IPage
+{
+    public string Template => "about";
+}
+
+/// <summary>All papers to print, for staff.</summary>
+public sealed record PapersPage(string Address, PageFrame Frame, IReadOnlyList<PaperLine> Papers) : IPage
+{
+    public string Template => "papers";
+}
+
+public sealed record PaperLine(string ScientificName, string VernacularName, string SheetHref, string CardHref);
+
+/// <summary>A former name, which leads to today's.</summary>
+public sealed record MovedPage(
+    string Address, PageFrame Frame, string FormerName, string ScientificName, string VernacularName, string Href) : IPage
+{
+    public string Template => "moved";
+}

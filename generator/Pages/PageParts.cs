@@ -1,0 +1,24 @@
+namespace CareSheets.Pages;
+
+/// <summary>A link with its text; <c>IsLatin</c> for scientific names of genera and species.</summary>
+public sealed record Link(string Text, string Href, bool IsLatin = false);
+
+/// <summary>A question answered in a line: a label and a value, with a note where one helps.</summary>
+public sealed record Fact(string Label, string Value, string Note = "");
+
+/// <summary>A species in a list: its names and the figures people choose by.</summary>
+public sealed record SpeciesRow(
+    string ScientificName,
+    string VernacularName,
+    string Href,
+    string Family,
+    string Length,
+    string Temperature,
+    string Acidity,
+    string SearchText);
+
+/// <summary>Species under a heading, such as the genus they share with the page's species.</summary>
+public sealed record SpeciesGroup(string Heading, Link? HeadingLink, IReadOnlyList<SpeciesRow> Species);
+
+/// <summary>A taxon or place in a list, with how many species it has here.</summary>
+public sealed record CountedLink(string Text, string Href, string Count, bool IsLatin);

@@ -1,0 +1,25 @@
+namespace CareSheets.Pages;
+
+/// <summary>All pages and papers of the site, as values.</summary>
+public static class PageSet
+{
+    /// <param name="site">The collection with words and units.</param>
+    /// <param name="prose">The prose of each entry as markup, by the entry's name.</param>
+    public static IReadOnlyList<IPage> Make(Site site, IReadOnlyDictionary<string, SpeciesProse> prose)
+    {
+        var species = new SpeciesPageMaker(site);
+        var papers = new PaperMaker(site);
+        IEnumerable<IPage> ofSpecies = site.Collection.Entries.SelectMany(e => new IPage[]
+        {
+            species.Make(e, prose[e.Name].ForPage), papers.Sheet(e, prose[e.Name].ForPaper), papers.Card(e),
+        });
+        return
+        [
+            .. new StandingPageMaker(site).Make(), .. ofSpecies,
+            .. new TaxonPageMaker(site).Make(), .. new OriginPageMaker(site).Make(),
+        ];
+    }
+}
+
+/// <summary>An entry's prose as markup: with links on the page, without them on paper.</summary>
+public sealed record SpeciesProse(Html ForPage, Html ForPaper);

@@ -1,0 +1,67 @@
+namespace CareSheets.Pages;
+
+/// <summary>The home sheet given to the buyer: one page of A4 or Letter.</summary>
+public sealed record HomeSheet : IPage
+{
+    public string Template => "home-sheet";
+
+    public required string Address { get; init; }
+
+    public required PageFrame Frame { get; init; }
+
+    /// <summary><c>a4</c> or <c>letter</c>, a class of the theme.</summary>
+    public required string Paper { get; init; }
+
+    public required string ScientificName { get; init; }
+
+    public required string Authorship { get; init; }
+
+    public required string VernacularName { get; init; }
+
+    public required string Classification { get; init; }
+
+    public required IReadOnlyList<Fact> Room { get; init; }
+
+    public required IReadOnlyList<RangeRow> Water { get; init; }
+
+    public required IReadOnlyList<Fact> Living { get; init; }
+
+    public required Html Prose { get; init; }
+
+    public required IReadOnlyList<string> Cautions { get; init; }
+
+    public required string EvidenceLine { get; init; }
+
+    public required string Reviewed { get; init; }
+
+    /// <summary>Where the species' page is on the web.</summary>
+    public required string PageAddress { get; init; }
+
+    public required string PageHref { get; init; }
+}
+
+/// <summary>The card on the tank front, A6: readable from a step away.</summary>
+public sealed record TankCard : IPage
+{
+    public string Template => "tank-card";
+
+    public required string Address { get; init; }
+
+    public required PageFrame Frame { get; init; }
+
+    public required string ScientificName { get; init; }
+
+    public required string VernacularName { get; init; }
+
+    public required string Origin { get; init; }
+
+    public required IReadOnlyList<Fact> Facts { get; init; }
+
+    public required IReadOnlyList<RangeRow> Water { get; init; }
+
+    public required IReadOnlyList<string> Cautions { get; init; }
+
+    public required string Reviewed { get; init; }
+
+    public required string PageHref { get; init; }
+}

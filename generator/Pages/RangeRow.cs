@@ -1,0 +1,35 @@
+namespace CareSheets.Pages;
+
+/// <summary>
+/// One care range as a reader sees it: the keep range in both unit systems, a bar, the other kinds
+/// of range, and where the figures come from.
+/// </summary>
+/// <param name="First">The range as the writer stated it.</param>
+/// <param name="Second">The same in the other unit system, or empty where there is no other.</param>
+/// <param name="Bar">Nothing where there is no keep range.</param>
+public sealed record RangeRow(
+    string Label,
+    string First,
+    string Second,
+    RangeBar? Bar,
+    IReadOnlyList<KindLine> OtherKinds,
+    string Evidence);
+
+/// <summary>Another kind of range in words: <c>wild 7.3</c>.</summary>
+public sealed record KindLine(string Kind, string First, string Second, string Evidence);
+
+/// <summary>
+/// A picture of a range on its scale. Positions are ready percentages of the scale's width, such
+/// as <c>37.5</c>; an open end runs to the end of the scale and is marked open.
+/// </summary>
+public sealed record RangeBar(
+    string Start,
+    string Width,
+    string InnerStart,
+    string InnerWidth,
+    bool HasInner,
+    bool IsOpenLow,
+    bool IsOpenHigh,
+    string ScaleLow,
+    string ScaleHigh,
+    string Description);

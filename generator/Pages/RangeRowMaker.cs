@@ -1,0 +1,36 @@
+using CareSheets.Quantities;
+using CareSheets.Species;
+
+namespace CareSheets.Pages;
+
+/// <summary>Care ranges of an entry to rows that a template prints.</summary>
+public sealed class RangeRowMaker(Site site)
+{
+    private readonly EvidenceText _evidence = new(site);
+
+    public IReadOnlyList<RangeRow> Make(Entry entry) => [.. entry.Ranges.Select(r => Make(entry, r))];
+
+    public static string LabelOf(CareRangeDeclaration declared, Words words) =>
+        words.Or($"range.{declared.Field}", declared.Label);
+
+    private RangeRow Make(Entry entry, CareRange range)
+    {
+        var label = LabelOf(range.Declaration, site.Words);
+        var keep = range.Of(RangeKind.Keep);
+        var others = range.Kinds.Where(k => k.Kind != RangeKind.Keep).Select(k => Line(entry, k)).ToList();
+        if (keep is null)
+            return new RangeRow(label, site.Words["sentence.unknown"], "", null, others, "");
+        var shown = site.Quantities.Show(keep.Range.Value, Rounding.Inward);
+        var said = site.Words.Say("sentence.range", ("label", label), ("range", shown.Both));
+        return new RangeRow(
+            label, shown.First, shown.Second,
+            RangeBarMaker.Make(range, said, site.Quantities), others, _evidence.Of(keep.Evidence));
+    }
+
+    private KindLine Line(Entry entry, KindedRange range)
+    {
+        var shown = site.Quantities.Show(range.Range.Value, Rounding.Inward);
+        var evidence = range.Evidence == entry.Evidence ? "" : _evidence.Of(range.Evidence);
+        return new KindLine(site.Words[$"kind.{range.Kind}"], shown.First, shown.Second, evidence);
+    }
+}

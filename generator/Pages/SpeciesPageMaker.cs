@@ -1,0 +1,94 @@
+using CareSheets.Collection;
+using CareSheets.Diagnostics;
+using CareSheets.Species;
+
+namespace CareSheets.Pages;
+
+/// <summary>Makes the page of a species.</summary>
+internal sealed class SpeciesPageMaker(Site site)
+{
+    private readonly EntryFacts _facts = new(site);
+    private readonly RangeRowMaker _rows = new(site);
+
+    public SpeciesPage Make(Entry entry, Html prose)
+    {
+        var address = Routes.Species(entry);
+        var water = _rows.Make(entry);
+        return new SpeciesPage
+        {
+            Address = address,
+            Frame = site.Frames.Make(address, $"{entry.VernacularName} ({entry.ScientificName.Value})",
+                site.Words.Say("sentence.species_description",
+                    ("vernacular", entry.VernacularName), ("scientific", entry.ScientificName.Value.ToString()))),
+            ScientificName = entry.ScientificName.Value.ToString(),
+            Authorship = entry.Authorship.Value.Text,
+            VernacularName = entry.VernacularName,
+            OtherNames = _facts.Plain(entry.VernacularNames.Skip(1)),
+            FormerNames = [.. entry.FormerNames.Select(n => n.Value.ToString())],
+            TradeCodes = _facts.Plain(entry.TradeCodes),
+            Classification = Classification(entry, address),
+            Prose = prose,
+            Glance = Glance(entry, water),
+            Room = [.. _facts.Room(entry)],
+            Water = water,
+            WaterWords = [.. _facts.WaterWords(entry)],
+            Food = [.. _facts.Food(entry)],
+            Company = [.. _facts.Company(entry)],
+            Relatives = Relatives(entry, address),
+            Countries = [.. entry.Origin.CountryCodes.Select(c => Country(c, address))],
+            Waters = [.. entry.Origin.WaterBodies.Select(w => new Link(w.Value, Routes.Between(address, Routes.Water(w.Value))))],
+            Place = Place(entry),
+            Cautions = [.. entry.Cautions.Select(c => c.Value)],
+            Evidence = new EvidenceFacts(site).Make(entry),
+            References = [.. entry.References.Select(r => site.Collection.References[r.Value]).Select(Citations.Line)],
+            Reviewed = DateText.Of(entry.Reviewed, site.Words),
+            SheetHref = Routes.Between(address, Routes.HomeSheet(entry)),
+            CardHref = Routes.Between(address, Routes.TankCard(entry)),
+        };
+    }
+
+    private Link Country(Sourced<string> code, string from) =>
+        new(CountryName.Of(code.Value, site.Words), Routes.Between(from, Routes.Country(code.Value)));
+
+    private static IReadOnlyList<Link> Classification(Entry entry, string from)
+    {
+        var rows = new (TaxonRank Rank, string Name)[]
+        {
+            (TaxonRank.Order, entry.Order.Value), (TaxonRank.Family, entry.Family.Value), (TaxonRank.Genus, entry.Genus),
+        };
+        return [.. rows.Select(t => new Link(t.Name, Routes.Between(from, Routes.Taxon(t.Rank, t.Name)), t.Rank == TaxonRank.Genus))];
+    }
+
+    private IReadOnlyList<Fact> Glance(Entry entry, IReadOnlyList<RangeRow> water) =>
+    [
+        _facts.Length(entry),
+        .. water.Take(2).Select(row => new Fact(row.Label, row.First, row.Second)),
+        _facts.Group(entry),
+        _facts.Tank(entry),
+    ];
+
+    private IReadOnlyList<SpeciesGroup> Relatives(Entry entry, string from)
+    {
+        var rows = new SpeciesRows(site, from);
+        var genus = rows.Rows(site.Collection.Congeners(entry));
+        var family = rows.Rows(site.Collection.FamilyBeyondGenus(entry));
+        var groups = new[]
+        {
+            new SpeciesGroup(site.Words.Say("sentence.same_genus", ("genus", entry.Genus)),
+                rows.TaxonLink(TaxonRank.Genus, entry.Genus), genus),
+            new SpeciesGroup(site.Words.Say("sentence.same_family", ("family", entry.Family.Value)),
+                rows.TaxonLink(TaxonRank.Family, entry.Family.Value), family),
+        };
+        return [.. groups.Where(g => g.Species.Count > 0)];
+    }
+
+    private IReadOnlyList<Fact> Place(Entry entry)
+    {
+        var facts = new List<Fact>();
+        if (entry.Origin.Locality is { } locality)
+            facts.Add(new Fact(site.Words["fact.locality"], locality.Value));
+        if (entry.Origin.Habitats.Count > 0)
+            facts.Add(new Fact(site.Words["fact.habitat"], _facts.Plain(entry.Origin.Habitats)));
+        return facts;
+    }
+}

@@ -1,0 +1,98 @@
+using System.Globalization;
+using CareSheets.Collection;
+using CareSheets.Species;
+
+namespace CareSheets.Pages;
+
+/// <summary>Makes the pages that every site has once: home, all species, words, about, papers; and former names.</summary>
+internal sealed class StandingPageMaker(Site site)
+{
+    private const int LatestOnHome = 6;
+
+    public IEnumerable<IPage> Make()
+    {
+        yield return Home();
+        yield return AllSpecies();
+        yield return Glossary();
+        yield return About();
+        yield return Papers();
+        foreach (var (slug, former) in site.Collection.FormerNames)
+            yield return Moved(slug, former);
+    }
+
+    private HomePage Home()
+    {
+        var (words, store, entries) = (site.Words, site.Collection.Store, site.Collection.Entries);
+        var lead = words.Say("sentence.home_lead", ("species", words.Count("fact.species", entries.Count)));
+        return new HomePage(
+            Routes.Home, site.Frames.Make(Routes.Home, store.Name, lead), store.Name, lead, store.About ?? "",
+            [.. site.Collection.Families.Select(t => new TaxonPageMaker(site).Counted(t, Routes.Home))],
+            new SpeciesRows(site, Routes.Home).Rows(
+                entries.OrderByDescending(e => e.Reviewed).ThenBy(e => e.Name, StringComparer.Ordinal).Take(LatestOnHome)));
+    }
+
+    private SpeciesListPage AllSpecies()
+    {
+        var title = site.Words["menu.species"];
+        var count = site.Words.Count("fact.species", site.Collection.Entries.Count);
+        return new SpeciesListPage(
+            Routes.AllSpecies, site.Frames.Make(Routes.AllSpecies, title, $"{title}: {count}"), count,
+            new SpeciesRows(site, Routes.AllSpecies).Rows(site.Collection.Entries));
+    }
+
+    private GlossaryPage Glossary()
+    {
+        var terms = site.Collection.Glossary.ToDictionary(t => t.Key.Value, t => t.Term);
+        GlossaryLine Line(GlossaryTerm term) => new(
+            term.Key.Value, term.Term, term.Meaning,
+            [.. term.See.Where(s => terms.ContainsKey(s.Value)).Select(s => new Link(terms[s.Value], "#" + s.Value))]);
+        return new GlossaryPage(
+            Routes.Glossary,
+            site.Frames.Make(Routes.Glossary, site.Words["menu.words"], site.Words["sentence.words_description"]),
+            [.. site.Collection.Glossary.Select(Line)]);
+    }
+
+    private AboutPage About()
+    {
+        var words = site.Words;
+        return new AboutPage(
+            Routes.About,
+            site.Frames.Make(Routes.About, words["menu.about"], words["sentence.about_description"]),
+            site.Collection.Store.About ?? "",
+            Counts(),
+            [.. Enum.GetValues<EvidenceKind>().Select(k => new Fact(words[$"evidence.{k}"], words[$"about_evidence.{k}"]))],
+            [.. Enum.GetValues<RangeKind>().Select(k => new Fact(words[$"kind.{k}"], words[$"about_kind.{k}"]))]);
+    }
+
+    private IReadOnlyList<Fact> Counts()
+    {
+        var collection = site.Collection;
+        Fact Of(string key, int count) => new(site.Words[key], count.ToString(CultureInfo.InvariantCulture));
+        return
+        [
+            Of("fact.species_count", collection.Entries.Count), Of("fact.genera_count", collection.Genera.Count),
+            Of("fact.families_count", collection.Families.Count), Of("fact.countries_count", collection.Countries.Count),
+        ];
+    }
+
+    private PapersPage Papers()
+    {
+        const string address = Routes.Papers;
+        var title = site.Words["sentence.papers_title"];
+        return new PapersPage(
+            address, site.Frames.Make(address, title, title, isListed: false),
+            [.. site.Collection.Entries.Select(e => new PaperLine(
+                e.ScientificName.Value.ToString(), e.VernacularName,
+                Routes.Between(address, Routes.HomeSheet(e)), Routes.Between(address, Routes.TankCard(e))))]);
+    }
+
+    private MovedPage Moved(string slug, FormerName former)
+    {
+        var address = Routes.Species(slug);
+        var entry = former.Entry;
+        var title = former.Name.ToString();
+        return new MovedPage(
+            address, site.Frames.Make(address, title, title, isListed: false), title,
+            entry.ScientificName.Value.ToString(), entry.VernacularName, Routes.Between(address, Routes.Species(entry)));
+    }
+}

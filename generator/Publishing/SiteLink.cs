@@ -1,0 +1,59 @@
+namespace CareSheets.Publishing;
+
+/// <summary>Questions about an address found in a written page.</summary>
+internal static class SiteLink
+{
+    /// <summary>
+    /// Whether a link within the site reaches a file, and the id behind its # where it names one.
+    /// Links into the web are taken on trust: nothing here asks the network.
+    /// </summary>
+    public static bool Leads(
+        string page, string link, IReadOnlySet<string> files, IReadOnlyDictionary<string, IReadOnlySet<string>> ids)
+    {
+        if (HasScheme(link))
+            return true;
+        var hash = link.IndexOf('#', StringComparison.Ordinal);
+        var path = Uri.UnescapeDataString(hash < 0 ? link : link[..hash]);
+        var target = path.Length == 0 ? page : Resolve(page, path);
+        if (target is null || !files.Contains(target))
+            return false;
+        return hash < 0 || (ids.TryGetValue(target, out var known) && known.Contains(link[(hash + 1)..]));
+    }
+
+    /// <summary>Everything that a page loads must be a relative file or written into the page.</summary>
+    public static bool IsFromElsewhere(string target) =>
+        target.StartsWith("//", StringComparison.Ordinal) ||
+        (HasScheme(target) && !target.StartsWith("data:", StringComparison.OrdinalIgnoreCase));
+
+    /// <summary>Browsers skip white space and control characters in front of and within a scheme.</summary>
+    public static bool CouldRunScript(string target)
+    {
+        var bare = string.Concat(target.Where(c => !char.IsWhiteSpace(c) && !char.IsControl(c))).ToLowerInvariant();
+        return bare.StartsWith("javascript:", StringComparison.Ordinal) ||
+            bare.StartsWith("vbscript:", StringComparison.Ordinal) ||
+            bare.StartsWith("data:text", StringComparison.Ordinal) ||
+            bare.StartsWith("on", StringComparison.Ordinal) && bare.Contains('=', StringComparison.Ordinal);
+    }
+
+    private static bool HasScheme(string link)
+    {
+        var colon = link.IndexOf(':', StringComparison.Ordinal);
+        return colon > 0 && link.AsSpan(0, colon).IndexOfAny('/', '#', '?') < 0;
+    }
+
+    /// <summary>The file that a relative link means, or nothing when it leaves the site.</summary>
+    private static string? Resolve(string page, string path)
+    {
+        var parts = new List<string>(page.Split('/')[..^1]);
+        foreach (var part in path.Split('/'))
+        {
+            if (part == ".." && parts.Count == 0)
+                return null;
+            if (part == "..")
+                parts.RemoveAt(parts.Count - 1);
+            else if (part is not ("." or ""))
+                parts.Add(part);
+        }
+        return string.Join('/', parts);
+    }
+}

@@ -1,0 +1,63 @@
+using CareSheets.Quantities.Notation;
+
+namespace CareSheets.Quantities;
+
+/// <summary>Ranges for readers, in the units they use.</summary>
+public static class QuantityFormat
+{
+    /// <summary>
+    /// The writer's own text if these readers use its unit (for both: always), else translated and
+    /// rounded to the step people use in that unit.
+    /// </summary>
+    public static ShownRange In(StatedRange range, UnitSystem system, Rounding rounding)
+    {
+        ArgumentNullException.ThrowIfNull(range);
+        return range.Unit.Serves(system)
+            ? new ShownRange(range.Text, IsApproximate: false)
+            : Translate(range, range.Dimension.For(system), rounding);
+    }
+
+    /// <summary>
+    /// For both systems side by side: the writer's text first, then every translation it needs.
+    /// </summary>
+    public static IReadOnlyList<ShownRange> InBoth(StatedRange range, Rounding rounding)
+    {
+        ArgumentNullException.ThrowIfNull(range);
+        UnitSystem[] systems = [UnitSystem.Both, UnitSystem.Metric, UnitSystem.US];
+        return [.. systems.Select(system => In(range, system, rounding)).Distinct()];
+    }
+
+    /// <summary>A range that nobody typed, such as an estimate, rounded in the same way.</summary>
+    public static ShownRange Computed<T>(Range<T> range, UnitSystem system, Rounding rounding)
+        where T : struct, IQuantity<T>
+    {
+        var unit = T.Dimension.For(system);
+        var bound = (range.HasMin, range.HasMax) switch
+        {
+            (true, false) => Bound.AtOrAbove,
+            (false, true) => Bound.AtOrBelow,
+            (true, true) or (false, false) => Bound.None,
+        };
+        var ends = new Ends(range.Min?.Canonical, range.Max?.Canonical).In(unit);
+        return Show(ends, bound, unit, basis: null, rounding, T.Dimension.IsPoint);
+    }
+
+    private static ShownRange Translate(StatedRange range, Unit unit, Rounding rounding)
+    {
+        var ends = new Ends(range.Low, range.High).In(unit);
+        return Show(ends, range.Bound, unit, range.Basis, rounding, range.Dimension.IsPoint);
+    }
+
+    private static ShownRange Show(
+        Ends ends, Bound bound, Unit unit, LengthBasis? basis, Rounding rounding, bool zeroIsValue)
+    {
+        var direction = rounding == Rounding.Inward && ends.IsSingle ? Rounding.Nearest : rounding;
+        var rounded = ends.Round(unit, direction, zeroIsValue);
+        var figures = RangeText.Figures(
+            rounded.Low is { } low ? Figure.Write(low) : null,
+            rounded.High is { } high ? Figure.Write(high) : null);
+        return new ShownRange(
+            RangeText.Write(bound, figures, unit, basis),
+            direction == Rounding.Nearest && !rounded.IsCloseTo(ends));
+    }
+}

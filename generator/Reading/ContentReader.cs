@@ -1,0 +1,95 @@
+using System.Collections.Concurrent;
+using CareSheets.Diagnostics;
+using CareSheets.Species;
+
+namespace CareSheets.Reading;
+
+/// <summary>
+/// Reads a content folder with its schemas. Entries are read side by side; what is found is put
+/// in order afterwards, so the outcome does not depend on which came first.
+/// </summary>
+public sealed class ContentReader(string contentFolder, string schemaFolder, DiagnosticBag bag)
+{
+    private readonly ConcurrentDictionary<string, SourceFile> _files = new();
+
+    /// <summary>Nothing when a folder or a schema is missing; then the bag says why.</summary>
+    public Content? Read()
+    {
+        if (!HasFolder(contentFolder, "--content") || !HasFolder(schemaFolder, "--content"))
+            return null;
+        var entries = Schema("entry.schema.json");
+        var store = Schema("store.schema.json");
+        var references = Schema("references.schema.json");
+        var glossary = Schema("glossary.schema.json");
+        if (entries is null || store is null || references is null || glossary is null)
+            return null;
+        var schema = new EntrySchema(entries);
+        var (bound, names) = ReadEntries(schema);
+        return new Content(
+            YamlFile("store.yaml", store) is { } root ? StoreBinder.Bind(root, new QuantityBinder(bag), store) : null,
+            bound, names,
+            YamlFile("references.yaml", references) is { } works ? KeyedBinder.References(works) : [],
+            YamlFile("glossary.yaml", glossary) is { } words ? KeyedBinder.Glossary(words) : [],
+            schema.Ranges,
+            _files);
+    }
+
+    private (IReadOnlyList<Entry>, IReadOnlySet<string>) ReadEntries(EntrySchema schema)
+    {
+        var folder = Path.Combine(contentFolder, "species");
+        if (!HasFolder(folder, "--content"))
+            return ([], new HashSet<string>());
+        var paths = Directory.GetFiles(folder).Order(StringComparer.Ordinal).ToList();
+        var entryPaths = paths.Where(p => p.EndsWith(".md", StringComparison.Ordinal)).ToList();
+        foreach (var stray in paths.Except(entryPaths).Where(p => !Path.GetFileName(p).StartsWith('.')))
+            bag.Add(ReadingCodes.StrayFile, SourceSpan.WholeFile(Shown(stray)));
+        if (entryPaths.Count == 0)
+            bag.Add(ReadingCodes.NoEntries, SourceSpan.None, ("folder", Shown(folder)));
+
+        var results = entryPaths.AsParallel().AsOrdered().Select(path => ReadEntry(path, schema)).ToList();
+        foreach (var result in results)
+            bag.Add(result.Found);
+        return (
+            [.. results.Select(r => r.Entry).OfType<Entry>()],
+            entryPaths.Select(p => Path.GetFileNameWithoutExtension(p)).ToHashSet());
+    }
+
+    private (Entry? Entry, IReadOnlyList<Diagnostic> Found) ReadEntry(string path, EntrySchema schema)
+    {
+        var own = new DiagnosticBag();
+        var file = TextFileReader.Read(path, Shown(path), own);
+        if (file is null)
+            return (null, own.Sorted());
+        _files[file.Path] = file;
+        return (EntryReader.Read(file, schema, own), own.Sorted());
+    }
+
+    private YamlMapping? YamlFile(string name, ContentSchema schema)
+    {
+        var path = Path.Combine(contentFolder, name);
+        var file = TextFileReader.Read(path, Shown(path), bag);
+        if (file is null)
+            return null;
+        _files[file.Path] = file;
+        var root = new YamlReader(file, 1, bag).Read(file.Text);
+        if (root is not null)
+            new SchemaCheck(schema, bag).Check(root);
+        return root;
+    }
+
+    private ContentSchema? Schema(string name)
+    {
+        var path = Path.Combine(schemaFolder, name);
+        return ContentSchema.Read(path, Shown(path), bag);
+    }
+
+    private bool HasFolder(string folder, string option)
+    {
+        if (Directory.Exists(folder))
+            return true;
+        bag.Add(ReadingCodes.FolderMissing, SourceSpan.None, ("folder", Shown(folder)), ("option", option));
+        return false;
+    }
+
+    private static string Shown(string path) => path.Replace('\\', '/');
+}

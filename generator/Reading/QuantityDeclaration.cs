@@ -1,0 +1,41 @@
+using CareSheets.Quantities;
+using CareSheets.Species;
+using Newtonsoft.Json.Linq;
+
+namespace CareSheets.Reading;
+
+/// <summary>
+/// What the schema declares of a figure: its dimension, its plausible limits, and whether a basis
+/// of length belongs to it.
+/// </summary>
+internal sealed record QuantityDeclaration(Dimension Dimension, StatedRange Plausible, bool BasisRequired)
+{
+    /// <summary>Throws when the schema itself is wrong: a defect of ours, which a test would show.</summary>
+    public static QuantityDeclaration From(JObject declared)
+    {
+        var key = Text(declared, "x-dimension");
+        var dimension = DimensionCatalogue.Find(key)
+            ?? throw new FormatException($"The schema names a dimension {key} that does not exist.");
+        return new QuantityDeclaration(
+            dimension, Range(declared, "x-plausible", dimension), declared["x-basis"]?.Value<bool>() ?? false);
+    }
+
+    public static CareRangeDeclaration CareRange(string field, JObject declared)
+    {
+        var quantity = From(declared);
+        var scale = Text(declared, "x-scale") == "logarithmic" ? RangeScale.Logarithmic : RangeScale.Linear;
+        return new CareRangeDeclaration(
+            field, quantity.Dimension, Text(declared, "x-label"), quantity.Plausible,
+            Range(declared, "x-window", quantity.Dimension), scale,
+            declared["x-relatives"]?.Value<bool>() ?? false);
+    }
+
+    private static StatedRange Range(JObject declared, string name, Dimension dimension)
+    {
+        var parsed = QuantityText.Parse(Text(declared, name), dimension);
+        return parsed.Ok ? parsed.Value : throw new FormatException($"The schema's {name} can't be read: {declared[name]}");
+    }
+
+    private static string Text(JObject declared, string name) =>
+        declared[name]?.Value<string>() ?? throw new FormatException($"The schema lacks {name} at {declared.Path}.");
+}

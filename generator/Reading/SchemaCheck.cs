@@ -1,0 +1,136 @@
+using System.Globalization;
+using CareSheets.Diagnostics;
+using CareSheets.Names;
+using NJsonSchema;
+using NJsonSchema.Validation;
+
+namespace CareSheets.Reading;
+
+/// <summary>
+/// Checks a YAML tree against its schema and says in sentences what NJsonSchema says in kinds and
+/// paths.
+/// </summary>
+internal sealed class SchemaCheck(ContentSchema schema, DiagnosticBag bag)
+{
+    public void Check(YamlMapping root)
+    {
+        var places = new PlaceIndex(root);
+        foreach (var error in SchemaErrors.Flatten(schema.Schema.Validate(TreeJsonReader.ToToken(root))))
+            bag.Add(Describe(error, places));
+    }
+
+    private static Diagnostic Describe(ValidationError error, PlaceIndex places)
+    {
+        var path = SchemaErrors.PathOf(error);
+        var node = places.At(error.LineNumber, error.LinePosition);
+        return Describe(error, node, path.Length == 0 ? "The front matter" : path).At(path);
+    }
+
+    private static Diagnostic Describe(ValidationError error, YamlNode node, string field)
+    {
+        var about = error.Schema.Description ?? "";
+        var value = node is YamlScalar scalar ? Shorten(scalar.Text) : "";
+        Diagnostic Of(DiagnosticCode code, params (string, string)[] values) =>
+            Diagnostic.Of(code, node.Span, [("field", field), ("about", about), ("value", value), .. values]);
+
+        return error.Kind switch
+        {
+            ValidationErrorKind.PropertyRequired => Of(SchemaCodes.Missing, ("about", AboutMissing(error))),
+            ValidationErrorKind.NoAdditionalPropertiesAllowed or ValidationErrorKind.AdditionalPropertiesNotValid =>
+                Of(SchemaCodes.Unknown, ("suggestion", SuggestField(error))),
+            _ when node is YamlScalar { IsNull: true } => Of(SchemaCodes.NoValue),
+            ValidationErrorKind.NotInEnumeration => Of(SchemaCodes.NotInList, ("allowed", Allowed(error.Schema))),
+            ValidationErrorKind.PatternMismatch or ValidationErrorKind.DateExpected or
+            ValidationErrorKind.StringTooShort => Of(SchemaCodes.WrongForm, ("form", Form(error.Schema))),
+            ValidationErrorKind.TooFewItems or ValidationErrorKind.TooManyItems or
+            ValidationErrorKind.TooFewProperties => Of(SchemaCodes.WrongCount, Counts(error, node)),
+            ValidationErrorKind.ItemsNotUnique => Of(SchemaCodes.Twice),
+            ValidationErrorKind.NumberTooSmall or ValidationErrorKind.NumberTooBig or
+            ValidationErrorKind.IntegerTooBig => Of(SchemaCodes.OutOfBounds, ("expected", Bounds(error.Schema))),
+            _ when IsTypeError(error.Kind) =>
+                Of(SchemaCodes.WrongType, ("actual", Actual(node)), ("expected", Expected(error))),
+            _ => Of(SchemaCodes.Other, ("kind", error.Kind.ToString())),
+        };
+    }
+
+    private static bool IsTypeError(ValidationErrorKind kind) => kind
+        is ValidationErrorKind.StringExpected or ValidationErrorKind.NumberExpected
+        or ValidationErrorKind.IntegerExpected or ValidationErrorKind.BooleanExpected
+        or ValidationErrorKind.ObjectExpected or ValidationErrorKind.ArrayExpected
+        or ValidationErrorKind.NullExpected or ValidationErrorKind.NoTypeValidates;
+
+    private static string AboutMissing(ValidationError error) =>
+        error.Schema.ActualProperties.TryGetValue(error.Property ?? "", out var property)
+            ? property.Description ?? "" : "";
+
+    private static string SuggestField(ValidationError error)
+    {
+        var known = error.Schema.ActualProperties.Keys.Order(StringComparer.Ordinal).ToList();
+        if (known.Count == 0)
+            return "Names here are lower-case letters, digits and hyphens.";
+        return EditDistance.Nearest(error.Property ?? "", known) is { } nearest
+            ? $"Did you mean {nearest}?"
+            : $"Fields here: {string.Join(", ", known)}.";
+    }
+
+    private static string Allowed(JsonSchema declared) =>
+        string.Join(", ", declared.Enumeration.Select(v => Convert.ToString(v, CultureInfo.InvariantCulture)));
+
+    private static string Form(JsonSchema declared) =>
+        declared.ExtensionData is { } own && own.TryGetValue("x-form", out var form) && form is string text
+            ? text : "some text";
+
+    private static (string, string)[] Counts(ValidationError error, YamlNode node)
+    {
+        var actual = node switch
+        {
+            YamlSequence sequence => sequence.Items.Count,
+            YamlMapping mapping => mapping.Fields.Count,
+            _ => 0,
+        };
+        var least = Math.Max(error.Schema.MinItems, error.Schema.MinProperties);
+        return
+        [
+            ("actual", actual == 0 ? "nothing" : Number(actual)),
+            ("expected", actual < least ? $"at least {Number(least)}" : $"at most {Number(error.Schema.MaxItems)}"),
+        ];
+    }
+
+    private static string Bounds(JsonSchema declared) => (declared.Minimum, declared.Maximum) switch
+    {
+        ({ } low, { } high) => $"from {low.ToString(CultureInfo.InvariantCulture)} to {high.ToString(CultureInfo.InvariantCulture)}",
+        ({ } low, null) => $"at least {low.ToString(CultureInfo.InvariantCulture)}",
+        (null, { } high) => $"at most {high.ToString(CultureInfo.InvariantCulture)}",
+        _ => "within its bounds",
+    };
+
+    private static string Actual(YamlNode node) => node switch
+    {
+        YamlMapping => "fields of its own",
+        YamlSequence => "a list",
+        YamlScalar scalar => TreeJsonReader.ToToken(scalar).Type switch
+        {
+            Newtonsoft.Json.Linq.JTokenType.Integer or Newtonsoft.Json.Linq.JTokenType.Float =>
+                $"the number {Shorten(scalar.Text)}",
+            _ => $"the text “{Shorten(scalar.Text)}”",
+        },
+        _ => "something else",
+    };
+
+    private static string Expected(ValidationError error)
+    {
+        var type = error.Schema.Type;
+        (JsonObjectType, string)[] names =
+        [
+            (JsonObjectType.String, "text"), (JsonObjectType.Integer, "a whole number"),
+            (JsonObjectType.Number, "a number"), (JsonObjectType.Array, "a list, as in [one, two]"),
+            (JsonObjectType.Object, "fields, as in { name: value }"), (JsonObjectType.Boolean, "true or false"),
+        ];
+        var found = names.Where(n => type.HasFlag(n.Item1)).Select(n => n.Item2).ToList();
+        return found.Count == 0 ? "something else" : string.Join(" or ", found);
+    }
+
+    private static string Shorten(string text) => text.Length <= 60 ? text : text[..57] + "...";
+
+    private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,58 @@
+using System.Net;
+using CareSheets.Pages;
+using Scriban;
+using Scriban.Runtime;
+using Scriban.Syntax;
+
+namespace CareSheets.Rendering;
+
+/// <summary>
+/// A template's surroundings in which everything printed is text and gets escaped, unless it is
+/// <see cref="Html"/>. One per page: it must not be shared between threads. Never call RenderAsync
+/// with it: that way of writing goes past <see cref="Write(Scriban.Parsing.SourceSpan, object)"/>.
+/// </summary>
+internal sealed class EscapingContext : TemplateContext
+{
+    /// <summary>Far above the longest list of a page, so that a loop without end still ends.</summary>
+    private const int MostLoops = 1_000_000;
+
+    /// <summary>Functions that would make two runs differ, or run text as a template.</summary>
+    private static readonly string[] Removed = ["date", "object", "math", "html", "regex"];
+
+    public EscapingContext(Theme theme)
+    {
+        LoopLimit = MostLoops;
+        LimitToString = 0; // the default cuts long pages without a word
+        StrictVariables = true;
+        EnableRelaxedMemberAccess = false;
+        AutoIndent = false;
+        TemplateLoader = new NoLoader();
+        foreach (var name in Removed)
+            BuiltinObject.Remove(name);
+        var include = (IScriptCustomFunction)BuiltinObject["include"]!;
+        BuiltinObject.SetValue("include", new MarkupInclude(include), true);
+        foreach (var (path, template) in theme.Templates)
+            CachedTemplates[path] = template;
+    }
+
+    public override TemplateContext Write(Scriban.Parsing.SourceSpan span, object? textAsObject) => textAsObject switch
+    {
+        null => this,
+        Html html => base.Write(span, html.Markup),
+        _ => base.Write(span, WebUtility.HtmlEncode(ObjectToString(textAsObject))),
+    };
+
+    /// <summary>All templates are there before the first page; what is not there does not exist.</summary>
+    private sealed class NoLoader : ITemplateLoader
+    {
+        public string GetPath(TemplateContext context, Scriban.Parsing.SourceSpan callerSpan, string templateName) =>
+            templateName;
+
+        public string Load(TemplateContext context, Scriban.Parsing.SourceSpan callerSpan, string templatePath) =>
+            throw new ScriptRuntimeException(callerSpan, $"There is no part {templatePath}.");
+
+        public ValueTask<string?> LoadAsync(
+            TemplateContext context, Scriban.Parsing.SourceSpan callerSpan, string templatePath) =>
+            throw new ScriptRuntimeException(callerSpan, $"There is no part {templatePath}.");
+    }
+}

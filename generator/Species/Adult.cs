@@ -1,0 +1,13 @@
+using CareSheets.Diagnostics;
+using CareSheets.Quantities;
+
+namespace CareSheets.Species;
+
+/// <summary>The grown fish. Its length always carries its basis: total, standard or disc width.</summary>
+public sealed record Adult(
+    Sourced<StatedRange> Length,
+    Sourced<StatedRange>? Height,
+    Sourced<string> Shape,
+    Sourced<string> Mouth,
+    Sourced<StatedRange>? LifeSpan,
+    Sourced<string>? Sexes);

@@ -1,0 +1,14 @@
+using CareSheets.Diagnostics;
+
+namespace CareSheets.Species;
+
+/// <summary>How a species lives with its own kind and with others.</summary>
+/// <param name="Group">Fewest of its own kind that should be kept together, 1 or more.</param>
+/// <param name="Eats">What it would eat of its company.</param>
+public sealed record Company(
+    Sourced<string> Lives,
+    Sourced<int> Group,
+    Sourced<string> OwnKind,
+    Sourced<string> Others,
+    IReadOnlyList<Sourced<string>> Levels,
+    IReadOnlyList<Sourced<string>> Eats);

@@ -1,0 +1,67 @@
+using CareSheets.Diagnostics;
+using CareSheets.Names;
+
+namespace CareSheets.Species;
+
+/// <summary>What the collection holds about one species: the record behind its page, sheet and card.</summary>
+public sealed record Entry
+{
+    /// <summary>The file name without its ending, which is the name that links use: <c>danio-rerio</c>.</summary>
+    public required string Name { get; init; }
+
+    public required SourceSpan Span { get; init; }
+
+    public required Sourced<ScientificName> ScientificName { get; init; }
+
+    public required Sourced<Authorship> Authorship { get; init; }
+
+    public required Sourced<ScientificName> OriginalName { get; init; }
+
+    /// <summary>Names that customers use, the preferred one first; never empty.</summary>
+    public required IReadOnlyList<Sourced<string>> VernacularNames { get; init; }
+
+    public required IReadOnlyList<Sourced<ScientificName>> FormerNames { get; init; }
+
+    public required IReadOnlyList<Sourced<string>> TradeCodes { get; init; }
+
+    public required Sourced<string> Order { get; init; }
+
+    public required Sourced<string> Family { get; init; }
+
+    public required Origin Origin { get; init; }
+
+    public required Adult Adult { get; init; }
+
+    public required IReadOnlyList<CareRange> Ranges { get; init; }
+
+    public required IReadOnlyList<CareWord> CareWords { get; init; }
+
+    public required Tank Tank { get; init; }
+
+    public required Company Company { get; init; }
+
+    public required IReadOnlyList<Sourced<string>> Diet { get; init; }
+
+    public required IReadOnlyList<Sourced<string>> Foods { get; init; }
+
+    public required IReadOnlyList<Sourced<string>> Cautions { get; init; }
+
+    /// <summary>Evidence of every figure that names none of its own.</summary>
+    public required Evidence Evidence { get; init; }
+
+    public required IReadOnlyList<Sourced<string>> References { get; init; }
+
+    /// <summary>Day on which a person last read the whole entry.</summary>
+    public required DateOnly Reviewed { get; init; }
+
+    public required Prose Prose { get; init; }
+
+    public string Genus => ScientificName.Value.Genus;
+
+    public string VernacularName => VernacularNames[0].Value;
+
+    public CareRange? Range(string field) => Ranges.FirstOrDefault(r => r.Declaration.Field == field);
+}
+
+/// <summary>The Markdown under the front matter, and where in the file it begins.</summary>
+public sealed record Prose(string Markdown, SourceSpan Start);
