@@ -34,7 +34,7 @@ internal sealed class SiteCommand : Command<SiteSettings>
     }
 
     /// <summary>Nothing when an error stands in the way; the site that was there is then untouched.</summary>
-    private static WriteOutcome? Make(Workbench bench, SiteSettings settings, Action<string> say)
+    internal static WriteOutcome? Make(Workbench bench, SiteSettings settings, Action<string> say)
     {
         say("Reading the content");
         if (bench.ReadCollection() is not { } collection)

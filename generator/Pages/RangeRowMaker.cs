@@ -8,7 +8,14 @@ public sealed class RangeRowMaker(Site site)
 {
     private readonly EvidenceText _evidence = new(site);
 
-    public IReadOnlyList<RangeRow> Make(Entry entry) => [.. entry.Ranges.Select(r => Make(entry, r))];
+    /// <summary>In the schema's order; ranges that matter to everyone are there even when unknown.</summary>
+    public IReadOnlyList<RangeRow> Make(Entry entry) =>
+    [
+        .. from declared in site.Collection.Ranges
+           let stated = entry.Range(declared.Field)
+           where stated is not null || declared.IsAlwaysShown
+           select Make(entry, stated ?? new CareRange(declared, [])),
+    ];
 
     public static string LabelOf(CareRangeDeclaration declared, Words words) =>
         words.Or($"range.{declared.Field}", declared.Label);

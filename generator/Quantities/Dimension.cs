@@ -67,7 +67,6 @@ public sealed class Dimension
     {
         UnitSystem.Both or UnitSystem.Metric => _metric,
         UnitSystem.US => _us,
-        _ => throw new ArgumentOutOfRangeException(nameof(system)),
     };
 
     /// <summary>Whether a canonical value exists at all; not whether it is plausible.</summary>

@@ -22,7 +22,7 @@ public enum QuantityProblemKind
     /// <summary>Values: first, second, suggestion (the two swapped).</summary>
     Reversed,
 
-    /// <summary>Values: unit, expected and found (keys of dimensions), choices.</summary>
+    /// <summary>Values: unit, expected and actual (keys of dimensions), choices (units).</summary>
     WrongKind,
 
     /// <summary>Values: unit, choices (the units that fit).</summary>

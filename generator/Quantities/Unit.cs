@@ -45,7 +45,6 @@ public sealed record Unit(
         UnitSystem.Both => true,
         UnitSystem.Metric or UnitSystem.US =>
             !IsAlwaysTranslated && (System == UnitSystem.Both || System == system),
-        _ => throw new ArgumentOutOfRangeException(nameof(system)),
     };
 
     /// <summary>

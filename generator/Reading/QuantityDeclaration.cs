@@ -17,7 +17,7 @@ internal sealed record QuantityDeclaration(Dimension Dimension, StatedRange Plau
         var dimension = DimensionCatalogue.Find(key)
             ?? throw new FormatException($"The schema names a dimension {key} that does not exist.");
         return new QuantityDeclaration(
-            dimension, Range(declared, "x-plausible", dimension), declared["x-basis"]?.Value<bool>() ?? false);
+            dimension, Range(declared, "x-plausible", dimension), Flag(declared, "x-basis"));
     }
 
     public static CareRangeDeclaration CareRange(string field, JObject declared)
@@ -27,8 +27,10 @@ internal sealed record QuantityDeclaration(Dimension Dimension, StatedRange Plau
         return new CareRangeDeclaration(
             field, quantity.Dimension, Text(declared, "x-label"), quantity.Plausible,
             Range(declared, "x-window", quantity.Dimension), scale,
-            declared["x-relatives"]?.Value<bool>() ?? false);
+            Flag(declared, "x-relatives"), Flag(declared, "x-always-shown"));
     }
+
+    private static bool Flag(JObject declared, string name) => declared[name]?.Value<bool>() ?? false;
 
     private static StatedRange Range(JObject declared, string name, Dimension dimension)
     {

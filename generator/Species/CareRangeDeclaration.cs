@@ -16,6 +16,7 @@ public enum RangeScale
 /// <param name="Plausible">Limits beyond which a figure is taken for a slip of the pen.</param>
 /// <param name="Window">The stretch that a range bar shows.</param>
 /// <param name="ComparedAmongRelatives">Whether relatives are asked about it.</param>
+/// <param name="IsAlwaysShown">Whether readers are told of it even when it is unknown.</param>
 public sealed record CareRangeDeclaration(
     string Field,
     Dimension Dimension,
@@ -23,7 +24,8 @@ public sealed record CareRangeDeclaration(
     StatedRange Plausible,
     StatedRange Window,
     RangeScale Scale,
-    bool ComparedAmongRelatives);
+    bool ComparedAmongRelatives,
+    bool IsAlwaysShown);
 
 /// <summary>A care property of a few words as the schema declares it, in its order of growing strength.</summary>
 public sealed record CareWordDeclaration(string Field, string Label, IReadOnlyList<string> Words);

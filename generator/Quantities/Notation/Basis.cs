@@ -10,7 +10,6 @@ internal static class Basis
         LengthBasis.Total => "TL",
         LengthBasis.Standard => "SL",
         LengthBasis.DiscWidth => "DW",
-        _ => throw new ArgumentOutOfRangeException(nameof(basis)),
     };
 
     /// <summary>Parts "in SL" into a unit and a basis; either may be missing.</summary>

@@ -51,7 +51,7 @@ internal sealed class QuantityProblems(string text, Dimension dimension, bool ba
 
     public QuantityProblem WrongKind(TextPart unit, Dimension found) =>
         Make(Kind.WrongKind, unit, ("unit", unit.Text), ("expected", dimension.Key),
-            ("found", found.Key), ("choices", Symbols(dimension.Units)));
+            ("actual", found.Key), ("choices", Symbols(dimension.Units)));
 
     public QuantityProblem UnknownUnit(TextPart unit) =>
         Make(Kind.UnknownUnit, unit,

@@ -33,6 +33,5 @@ internal static class Sign
         Bound.AtOrAbove => "≥ ",
         Bound.Below => "< ",
         Bound.AtOrBelow => "≤ ",
-        _ => throw new ArgumentOutOfRangeException(nameof(bound)),
     };
 }

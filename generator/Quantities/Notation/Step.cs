@@ -4,26 +4,32 @@ namespace CareSheets.Quantities.Notation;
 internal static class Step
 {
     /// <summary>
+    /// How often a step is divided by ten at most: finer figures would not read back, and nobody
+    /// measures them.
+    /// </summary>
+    public const int Finest = 5;
+
+    /// <summary>
     /// Relative; far above the 1e-15 that conversions leave (72 °F by way of 22.222… °C must stay
     /// 72) and far below anything a thermometer or a ruler tells apart.
     /// </summary>
     private const double Noise = 1e-9;
 
-    /// <summary>
-    /// Step and refinement come apart so that 0.1 ÷ 10 leaves no noise of its own.
-    /// </summary>
-    public static double Round(double value, double step, double refinement, Rounding rounding)
+    /// <summary>To a multiple of the step divided by ten as many times as said.</summary>
+    public static double Round(double value, double step, int tenths, Rounding rounding)
     {
-        var steps = value * refinement / step;
+        var finer = Math.Pow(10, tenths); // apart from the step: 0.1 ÷ 10 has noise of its own
+        var steps = value * finer / step;
         var nearest = Math.Round(steps, MidpointRounding.AwayFromZero);
         var whole = AreSame(steps, nearest) ? nearest : rounding switch
         {
             Rounding.Upward => Math.Ceiling(steps),
             Rounding.Downward => Math.Floor(steps),
             Rounding.Nearest => nearest,
-            Rounding.Inward or _ => throw new ArgumentOutOfRangeException(nameof(rounding)),
+            Rounding.Inward => throw new ArgumentOutOfRangeException(
+                nameof(rounding), rounding, "One figure has no inside."),
         };
-        return whole * step / refinement;
+        return whole * step / finer;
     }
 
     public static bool AreSame(double one, double other) =>
