@@ -104,7 +104,9 @@ public sealed class CommandLineTests
         var program = Path.Combine(AppContext.BaseDirectory, "caresheets.dll");
         var start = new ProcessStartInfo("dotnet", ["exec", program, .. arguments])
         {
-            WorkingDirectory = workshop.Folder, RedirectStandardOutput = true, RedirectStandardError = true,
+            WorkingDirectory = workshop.Folder,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
         };
         Directory.CreateDirectory(workshop["themes"]);
         if (Directory.Exists(workshop["theme"]))

@@ -11,8 +11,11 @@ public sealed class CatalogueTests
     /// <summary>Codes whose cause is too large for a case file or too much of the machine, with their test.</summary>
     private static readonly Dictionary<string, string> ElsewhereProduced = new()
     {
-        ["RD106"] = "HostileTextTests", ["RD113"] = "HostileTextTests", ["RD120"] = "CommandLineTests",
-        ["PB702"] = "SiteWriterTests", ["SC210"] = "SchemaErrorsTests",
+        ["RD106"] = "HostileTextTests",
+        ["RD113"] = "HostileTextTests",
+        ["RD120"] = "CommandLineTests",
+        ["PB702"] = "SiteWriterTests",
+        ["SC210"] = "SchemaErrorsTests",
     };
 
     [Fact]
