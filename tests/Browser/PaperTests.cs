@@ -45,7 +45,7 @@ public sealed class PaperTests(BrowserFixture browser)
             document.querySelector('.tank-card__name').textContent = 'Unbreakably'.repeat(40);
             document.querySelector('.tank-card__name').style.overflowWrap = 'normal';
             document.querySelector('.tank-card__origin').style.fontSize = '6pt';
-            document.querySelector('.tank-card__foot').style.marginBlockStart = '100mm';
+            document.querySelector('.tank-card__foot').textContent = 'word '.repeat(900);
             """);
         Assert.NotEmpty(await page.EvaluateAsync<string[]>(PrintedPaper.Overflowing));
         var faults = PrintedPaper.Faults(await PrintedPaper.PrintAsync(page), A4, ["no such text"]).ToList();
