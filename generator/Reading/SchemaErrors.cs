@@ -22,7 +22,7 @@ internal static class SchemaErrors
         _ => [error],
     };
 
-    /// <summary>All branches count for allOf and items; else the branch that fits best does, of equals the first.</summary>
+    /// <summary>All branches count for allOf and items; else the one that fits best, of equals the first.</summary>
     private static ICollection<ValidationError> Reasons(ChildSchemaValidationError error)
     {
         var branches = error.Errors.Values.Where(e => e.Count > 0).ToList();

@@ -29,7 +29,8 @@ internal static class SlipFinder
     }
 
     private static bool IsPlausible(FigureFit fit, LikelySlip slip) =>
-        slip.MeantLow >= fit.Figure.Declaration.Plausible.Low && slip.MeantHigh <= fit.Figure.Declaration.Plausible.High;
+        slip.MeantLow >= fit.Figure.Declaration.Plausible.Low &&
+        slip.MeantHigh <= fit.Figure.Declaration.Plausible.High;
 
     private static IEnumerable<LikelySlip> Undone(StatedRange stated, double low, double high)
     {
@@ -64,7 +65,8 @@ internal static class SlipFinder
         var own = fit.Values[index]!.Value.Middle;
         for (var other = 0; other < fit.Values.Count; other++)
         {
-            if (other == index || fit.Values[other] is not { } value || engine.Foretold(figure, other) is not { } foretold)
+            if (other == index || fit.Values[other] is not { } value ||
+                engine.Foretold(figure, other) is not { } foretold)
                 continue;
             var doesNotFitThere = Math.Abs(foretold.Z(value.Middle)) > 2;
             if (!doesNotFitThere || Math.Abs(foretold.Z(own)) > Fits)

@@ -8,8 +8,11 @@ using CareSheets.Tests.Support;
 
 namespace CareSheets.Tests.Relatives;
 
-/// <summary>Puts slips of one kind into 5 % of the values of the real collection, by a seed, and looks who notices.</summary>
-internal sealed class PlantedSlips(string kind, string field, Func<double, double, double, (double Low, double High)> slip)
+/// <summary>
+/// Puts slips of one kind into 5 % of the values of the real collection, by a seed, and counts who is noticed.
+/// </summary>
+internal sealed class PlantedSlips(
+    string kind, string field, Func<double, double, double, (double Low, double High)> slip)
 {
     private const double Share = 0.05;
 
@@ -56,8 +59,14 @@ internal sealed class PlantedSlips(string kind, string field, Func<double, doubl
         Count(entries, figure, planted, figures);
     }
 
-    public override string ToString() => string.Create(CultureInfo.InvariantCulture,
-        $"{kind,-34} planted {Planted,4}  found {100.0 * Found / Planted,5:0.0} %  (limits {FoundByLimits}, slip named {Named})  false alarms {100.0 * FalseAlarms / Clean:0.00} per 100");
+    public double ShareFound => (double)Found / Planted;
+
+    public double FalseAlarmsPerHundred => 100.0 * FalseAlarms / Clean;
+
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture,
+        $"{kind,-30} planted {Planted,3}, found {100 * ShareFound,5:0.0} % (by limits {FoundByLimits}, named {Named}), " +
+        $"false alarms {FalseAlarmsPerHundred:0.00} per 100");
 
     private void Count(
         List<Entry> entries, ComparedFigure figure, HashSet<string> planted, IReadOnlyList<ComparedFigure> figures)
@@ -86,7 +95,8 @@ internal sealed class PlantedSlips(string kind, string field, Func<double, doubl
     {
         var stated = figure.Own(entry)!;
         var unit = stated.Value.Unit;
-        var changed = new Sourced<StatedRange>(stated.Value with { Low = low, High = high, Text = $"{low}-{high} {unit.Symbol}" }, stated.Span);
+        var text = string.Create(CultureInfo.InvariantCulture, $"{low}-{high} {unit.Symbol}");
+        var changed = stated.With(stated.Value with { Low = low, High = high, Text = text });
         if (figure.IsSize)
             return entry with { Adult = entry.Adult with { Length = changed } };
         var ranges = entry.Ranges.Select(r => r.Declaration.Field != figure.Field
