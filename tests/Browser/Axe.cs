@@ -24,7 +24,8 @@ internal static class Axe
     {
         await page.EvaluateAsync(Script.Value);
         var found = await page.EvaluateAsync<JsonElement>(Run);
-        return new AxeFound(Lines(found, "violations"), Lines(found, "incomplete"), found.GetProperty("passes").GetInt32());
+        return new AxeFound(
+            Lines(found, "violations"), Lines(found, "incomplete"), found.GetProperty("passes").GetInt32());
     }
 
     private static IReadOnlyList<string> Lines(JsonElement found, string name) =>
@@ -32,7 +33,8 @@ internal static class Axe
 
     private static string Read()
     {
-        using var stream = typeof(AxeResult).Assembly.GetManifestResourceStream("Deque.AxeCore.Commons.Resources.axe.min.js")!;
+        const string name = "Deque.AxeCore.Commons.Resources.axe.min.js";
+        using var stream = typeof(AxeResult).Assembly.GetManifestResourceStream(name)!;
         using var reader = new StreamReader(stream);
         return reader.ReadToEnd();
     }

@@ -55,7 +55,8 @@ public sealed class FilterTests(BrowserFixture browser)
     public async Task The_field_has_a_label_that_a_screen_reader_finds()
     {
         var page = await OpenAsync(scripts: true);
-        Assert.Equal(1, await page.GetByRole(AriaRole.Searchbox, new() { NameRegex = new("^Find a species") }).CountAsync());
+        var field = page.GetByRole(AriaRole.Searchbox, new() { NameRegex = new("^Find a species") });
+        Assert.Equal(1, await field.CountAsync());
     }
 
     private async Task<IPage> OpenAsync(bool scripts)
@@ -67,5 +68,6 @@ public sealed class FilterTests(BrowserFixture browser)
 
     private static Task<int> VisibleAsync(IPage page) => page.Locator(".species-table__row:visible").CountAsync();
 
-    private static async Task<string> CountAsync(IPage page) => (await page.Locator(".filter__count").InnerTextAsync()).Trim();
+    private static async Task<string> CountAsync(IPage page) =>
+        (await page.Locator(".filter__count").InnerTextAsync()).Trim();
 }

@@ -13,7 +13,8 @@ public sealed class FromDiskTests(BrowserFixture browser)
         var root = new Uri(RealSite.Folder + "/").AbsoluteUri;
         var trouble = WalkTests.Watch(page, root);
         await page.GotoAsync(root + "index.html");
-        Assert.Equal("rgb(244, 247, 247)", await page.EvaluateAsync<string>("getComputedStyle(document.body).backgroundColor"));
+        Assert.Equal("rgb(244, 247, 247)", await page.EvaluateAsync<string>(
+            "getComputedStyle(document.body).backgroundColor"));
         await page.Locator(".menu__link[href$='species/index.html']").ClickAsync();
         await page.Locator("#filter-text").FillAsync("rerio");
         Assert.Equal(1, await page.Locator(".species-table__row:visible").CountAsync());

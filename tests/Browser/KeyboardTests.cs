@@ -20,7 +20,8 @@ public sealed class KeyboardTests(BrowserFixture browser)
     public async Task The_first_stop_is_the_link_to_the_content_and_it_shows_itself()
     {
         var page = await OpenAsync("species/danio-rerio.html");
-        var before = await page.EvaluateAsync<string>("getComputedStyle(document.querySelector('.skip-link')).clipPath");
+        var before = await page.EvaluateAsync<string>(
+            "getComputedStyle(document.querySelector('.skip-link')).clipPath");
         Assert.NotEqual("none", before);
         await page.Keyboard.PressAsync("Tab");
         Assert.Equal(["skip-link", "seen"], (await page.EvaluateAsync<string[]>(Focused))[..2]);
@@ -58,7 +59,8 @@ public sealed class KeyboardTests(BrowserFixture browser)
     public async Task A_link_without_focus_has_no_outline()
     {
         var page = await OpenAsync("index.html");
-        Assert.Equal("none", await page.EvaluateAsync<string>("getComputedStyle(document.querySelector('main a')).outlineStyle"));
+        Assert.Equal("none", await page.EvaluateAsync<string>(
+            "getComputedStyle(document.querySelector('main a')).outlineStyle"));
     }
 
     [Fact]

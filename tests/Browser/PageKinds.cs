@@ -11,7 +11,10 @@ internal static class PageKinds
         "orders/index.html", "origins/index.html", "papers/index.html",
     ];
 
-    private static readonly string[] Folders = ["families/", "genera/", "orders/", "origins/water-", "origins/", "papers/sheet-", "papers/card-"];
+    private static readonly string[] Folders =
+    [
+        "families/", "genera/", "orders/", "origins/water-", "origins/", "papers/sheet-", "papers/card-",
+    ];
 
     public static IReadOnlyList<string> All { get; } =
     [

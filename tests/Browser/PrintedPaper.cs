@@ -15,7 +15,8 @@ internal static partial class PrintedPaper
         () => [...document.querySelectorAll('.paper, .paper *')]
             .filter(e => e.clientWidth > 0 && (e.scrollWidth > e.clientWidth
                 || (e.scrollHeight > e.clientHeight && e.matches('.paper'))))
-            .map(e => `${e.className || e.tagName} ${e.scrollWidth}x${e.scrollHeight} in ${e.clientWidth}x${e.clientHeight}`)
+            .map(e => `${e.className || e.tagName} holds ${e.scrollWidth}x${e.scrollHeight} px`
+                + ` in ${e.clientWidth}x${e.clientHeight}`)
         """;
 
     public static Task<byte[]> PrintAsync(IPage page) =>
@@ -37,10 +38,12 @@ internal static partial class PrintedPaper
         var printed = Bare(page.Text);
         foreach (var text in texts.Where(t => !printed.Contains(Bare(t), StringComparison.OrdinalIgnoreCase)))
             yield return $"“{text}” is missing";
-        foreach (var font in page.Letters.Select(l => l.FontName).Distinct().Where(f => f is null || !Subset().IsMatch(f)))
+        var fonts = page.Letters.Select(l => l.FontName ?? "").Distinct();
+        foreach (var font in fonts.Where(f => !Subset().IsMatch(f)))
             yield return $"the font {font} is not embedded";
         foreach (var word in page.GetWords().Where(w => IsOutside(w, page, size.Margin * PointsPerMillimetre)))
             yield return $"“{word.Text}” stands in the margin";
+        // Less than 9 pt is too small; a page too wide shows here too, for Chromium shrinks it by up to a third.
         if (page.Letters.Where(l => l.Value.Trim().Length > 0).Min(l => l.PointSize) is var least and < 8.9)
             yield return $"letters of {least:0.0} pt";
     }

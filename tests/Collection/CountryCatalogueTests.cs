@@ -47,7 +47,8 @@ public sealed class CountryCatalogueTests
     {
         var known = CultureInfo.GetCultures(CultureTypes.SpecificCultures)
             .Select(c => new RegionInfo(c.Name).TwoLetterISORegionName)
-            .Where(code => code.Length == 2 && char.IsAsciiLetterUpper(code[0]) && code is not ("XK" or "DG" or "EA" or "IC"))
+            .Where(code => code.Length == 2 && char.IsAsciiLetterUpper(code[0]))
+            .Where(code => code is not ("XK" or "DG" or "EA" or "IC"))
             .ToHashSet();
         Assert.True(known.Count > 200, $"The library knows {known.Count} regions only.");
         Assert.Empty(known.Except(CountryCatalogue.All.Select(c => c.Code)));

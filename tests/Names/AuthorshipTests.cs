@@ -13,8 +13,12 @@ public sealed partial class AuthorshipTests
     [InlineData("(Hamilton, 1822)", "Danio rerio", "Cyprinus rerio", "(Hamilton, 1822)")]
     [InlineData("(Regan, 1910)", "Betta splendens", "Betta splendens", "Regan, 1910")]
     [InlineData("Regan, 1910", "Betta splendens", "Betta splendens", "Regan, 1910")]
-    public void Parentheses_say_that_the_genus_has_changed(string written, string now, string original, string expected) =>
-        Assert.Equal(expected, new Authorship(written).For(ScientificName.Parse(now)!, ScientificName.Parse(original)!).Text);
+    public void Parentheses_say_that_the_genus_has_changed(
+        string written, string now, string original, string expected)
+    {
+        var (name, first) = (ScientificName.Parse(now)!, ScientificName.Parse(original)!);
+        Assert.Equal(expected, new Authorship(written).For(name, first).Text);
+    }
 
     [Fact]
     public void A_changed_epithet_alone_asks_for_none() => // Art. 51.3.1: the genus decides, not the ending

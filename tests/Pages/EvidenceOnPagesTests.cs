@@ -19,7 +19,8 @@ public sealed class EvidenceOnPagesTests
 
     [Fact]
     public void What_was_seen_here_says_so() =>
-        Assert.Equal("seen here", ToySite.Read(change: w => w.Replace(Danio, "evidence: hamilton1822", "evidence: seen here"))
+        Assert.Equal("seen here", ToySite
+            .Read(change: w => w.Replace(Danio, "evidence: hamilton1822", "evidence: seen here"))
             .Row("danio-rerio", "pH").Evidence);
 
     [Fact]
@@ -33,7 +34,8 @@ public sealed class EvidenceOnPagesTests
 
     [Fact]
     public void Without_exceptions_one_line_is_all() =>
-        Assert.Equal([new Fact("All figures", "from memory, still to be checked")], Toy.Species("danio-margaritatus").Evidence);
+        Assert.Equal(
+            [new Fact("All figures", "from memory, still to be checked")], Toy.Species("danio-margaritatus").Evidence);
 
     [Fact]
     public void The_home_sheet_carries_it_in_a_line() =>

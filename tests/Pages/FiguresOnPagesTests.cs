@@ -53,7 +53,8 @@ public sealed class FiguresOnPagesTests
     [Fact]
     public void A_tank_with_more_sides_shows_them_all()
     {
-        var toy = ToySite.Read(change: w => w.Replace(Danio, "{ length: 80 cm,", "{ length: 80 cm, width: 40 cm, height: 40 cm,"));
+        var toy = ToySite.Read(change: w => w.Replace(
+            Danio, "{ length: 80 cm,", "{ length: 80 cm, width: 40 cm, height: 40 cm,"));
         Assert.Equal(
             new Fact("Smallest tank", "80 cm × 40 cm × 40 cm, 100 L", "32 in × 16 in × 16 in, 30 US gal"),
             toy.Species("danio-rerio").Room.Single(f => f.Label == "Smallest tank"));
@@ -79,7 +80,9 @@ public sealed class FiguresOnPagesTests
         var page = Both.Species("danio-rerio");
         var sheet = Both.At<HomeSheet>("papers/sheet-danio-rerio.html");
         var card = Both.At<TankCard>("papers/card-danio-rerio.html");
-        Assert.Equal(page.Water.Select(r => (r.Label, r.First, r.Second)), sheet.Water.Select(r => (r.Label, r.First, r.Second)));
+        Assert.Equal(
+            page.Water.Select(r => (r.Label, r.First, r.Second)),
+            sheet.Water.Select(r => (r.Label, r.First, r.Second)));
         Assert.Equal(page.Water.Take(3).Select(r => r.First), card.Water.Select(r => r.First));
         Assert.Equal(page.Room, sheet.Room);
         Assert.Contains(page.Room.Single(f => f.Label == "Smallest tank"), card.Facts);

@@ -11,7 +11,8 @@ public sealed class LinkedPagesTests
     [Fact]
     public void Every_page_has_an_address_of_its_own()
     {
-        Assert.Equal(Toy.Pages.Count, Toy.Pages.Select(p => p.Address).Distinct(StringComparer.OrdinalIgnoreCase).Count());
+        var addresses = Toy.Pages.Select(p => p.Address).Distinct(StringComparer.OrdinalIgnoreCase);
+        Assert.Equal(Toy.Pages.Count, addresses.Count());
         Assert.All(Toy.Pages, p => Assert.Matches("^([a-z]+/)?[a-z0-9-]+\\.html$", p.Address));
     }
 
@@ -51,7 +52,8 @@ public sealed class LinkedPagesTests
         });
         Assert.Equal(["Other species of Danio", "Others of the family Danionidae"],
             toy.Species("danio-rerio").Relatives.Select(g => g.Heading));
-        Assert.Equal(["Betta splendens"], toy.Species("danio-rerio").Relatives[1].Species.Select(s => s.ScientificName));
+        Assert.Equal(
+            ["Betta splendens"], toy.Species("danio-rerio").Relatives[1].Species.Select(s => s.ScientificName));
     }
 
     [Fact]

@@ -19,7 +19,9 @@ public sealed class WordsTests
 
     [Fact]
     public void A_sentence_is_filled() =>
-        Assert.Equal("Ash of Wrenholt", With(("s.x", "{name} of {place}")).Say("s.x", ("place", "Wrenholt"), ("name", "Ash")));
+        Assert.Equal(
+            "Ash of Wrenholt",
+            With(("s.x", "{name} of {place}")).Say("s.x", ("place", "Wrenholt"), ("name", "Ash")));
 
     [Fact]
     public void A_blank_may_stand_twice() =>
@@ -65,7 +67,8 @@ public sealed class WordsTests
 
     [Fact]
     public void A_group_gives_its_own_words_only() =>
-        Assert.Equal([("home", "Home")], With(("page.home", "Home"), ("pages.x", "X"), ("menu.page", "Y")).Group("page"));
+        Assert.Equal(
+            [("home", "Home")], With(("page.home", "Home"), ("pages.x", "X"), ("menu.page", "Y")).Group("page"));
 
     [Fact]
     public void A_word_that_the_program_cannot_find_stops_the_site()

@@ -90,7 +90,8 @@ public sealed class CutOffWriteTests : IDisposable
     private string Home() => File.ReadAllText(Path.Combine(Site, "index.html"));
 
     private WriteOutcome? Write(string home, Func<string, IEnumerable<Diagnostic>>? check = null) =>
-        new SiteWriter(Site, _bag).Write([new SiteFile("index.html", Encoding.UTF8.GetBytes(home))], check ?? (_ => []));
+        new SiteWriter(Site, _bag)
+            .Write([new SiteFile("index.html", Encoding.UTF8.GetBytes(home))], check ?? (_ => []));
 
     private static Diagnostic Error() =>
         Diagnostic.Of(PublishingCodes.BrokenLink, SourceSpan.None, ("page", "a"), ("target", "b"));

@@ -18,7 +18,8 @@ public sealed class SiteCheckTests : IDisposable
     public SiteCheckTests()
     {
         Put("index.html", Good);
-        Put("species/a.html", "<h1>A</h1><p id=water>w</p><a href='../index.html#top'>home</a><a href='./a.html'>me</a>");
+        Put("species/a.html",
+            "<h1>A</h1><p id=water>w</p><a href='../index.html#top'>home</a><a href='./a.html'>me</a>");
         Put("site.css", "h1 { color: black }");
         Put("fish.svg", "<svg xmlns='http://www.w3.org/2000/svg'/>");
         Put("filter.js", "");

@@ -99,14 +99,15 @@ public sealed class SiteWriterTests : IDisposable
     public void A_folder_under_a_file_cannot_be_written_and_says_why()
     {
         File.WriteAllText(Path.Combine(_folder, "file"), "");
-        Assert.Null(new SiteWriter(Path.Combine(_folder, "file", "site"), _bag).Write([File1("index.html", "x")], _ => []));
+        var writer = new SiteWriter(Path.Combine(_folder, "file", "site"), _bag);
+        Assert.Null(writer.Write([NewFile("index.html", "x")], _ => []));
         Assert.Equal("PB702", Assert.Single(_bag.Sorted()).Code.Id);
     }
 
     [Fact]
     public void A_slash_behind_the_folder_makes_no_difference()
     {
-        Assert.NotNull(new SiteWriter(Site + "/", _bag).Write([File1("index.html", "x")], _ => []));
+        Assert.NotNull(new SiteWriter(Site + "/", _bag).Write([NewFile("index.html", "x")], _ => []));
         Assert.Equal(["published"], Beside());
     }
 
@@ -115,16 +116,17 @@ public sealed class SiteWriterTests : IDisposable
     private WriteOutcome? Write(params (string Address, string Text)[] files) => Write(files, _ => []);
 
     private WriteOutcome? Write((string Address, string Text)[] files, Func<string, IEnumerable<Diagnostic>> check) =>
-        new SiteWriter(Site, _bag).Write([.. files.Select(f => File1(f.Address, f.Text))], check);
+        new SiteWriter(Site, _bag).Write([.. files.Select(f => NewFile(f.Address, f.Text))], check);
 
-    private static SiteFile File1(string address, string text) => new(address, Encoding.UTF8.GetBytes(text));
+    private static SiteFile NewFile(string address, string text) => new(address, Encoding.UTF8.GetBytes(text));
 
     private static Diagnostic Error() =>
         Diagnostic.Of(PublishingCodes.BrokenLink, SourceSpan.None, ("page", "a"), ("target", "b"));
 
     private string Read(string address) => File.ReadAllText(Path.Combine(Site, address));
 
-    private IEnumerable<string> Beside() => Directory.EnumerateFileSystemEntries(_folder).Select(p => Path.GetFileName(p));
+    private IEnumerable<string> Beside() =>
+        Directory.EnumerateFileSystemEntries(_folder).Select(p => Path.GetFileName(p));
 
     private IEnumerable<string> Files() => Directory.GetFiles(Site, "*", SearchOption.AllDirectories)
         .Select(p => Path.GetRelativePath(Site, p)).Order(StringComparer.Ordinal);

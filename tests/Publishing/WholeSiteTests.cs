@@ -24,7 +24,8 @@ public sealed class WholeSiteTests
         var levels = page.QuerySelectorAll("h1, h2, h3, h4, h5, h6").Select(h => h.LocalName[1] - '0').ToList();
         Assert.Equal(1, levels[0]);
         Assert.Single(levels, 1);
-        Assert.All(levels.Zip(levels.Skip(1)), pair => Assert.True(pair.Second <= pair.First + 1, string.Join(' ', levels)));
+        Assert.All(levels.Zip(levels.Skip(1)), pair =>
+            Assert.True(pair.Second <= pair.First + 1, string.Join(' ', levels)));
         Assert.DoesNotContain(page.QuerySelectorAll("h1, h2, h3"), h => h.TextContent.Trim().Length == 0);
     });
 
@@ -40,7 +41,8 @@ public sealed class WholeSiteTests
 
     [Fact]
     public void Titles_tell_pages_apart() =>
-        Assert.All(RealSite.Pages.GroupBy(p => p.Value.Title), g => Assert.True(g.Count() == 1, string.Join(' ', g.Select(p => p.Key))));
+        Assert.All(RealSite.Pages.GroupBy(p => p.Value.Title, p => p.Key), same =>
+            Assert.True(same.Count() == 1, string.Join(' ', same)));
 
     [Fact]
     public void Pictures_say_what_they_show() => Everywhere(page =>
@@ -58,7 +60,8 @@ public sealed class WholeSiteTests
         {
             Assert.NotEqual("", table.QuerySelector("caption")?.TextContent.Trim() ?? "");
             Assert.All(table.QuerySelectorAll("thead th"), th => Assert.Equal("col", th.GetAttribute("scope")));
-            Assert.All(table.QuerySelectorAll("tbody tr"), tr => Assert.Equal("row", tr.QuerySelector("th")?.GetAttribute("scope")));
+            Assert.All(table.QuerySelectorAll("tbody tr"), tr =>
+                Assert.Equal("row", tr.QuerySelector("th")?.GetAttribute("scope")));
         }
     });
 
@@ -83,10 +86,10 @@ public sealed class WholeSiteTests
                 var target = new Uri(new Uri($"http://site.example/{address}"), href);
                 if (target.Host != "site.example")
                     continue;
-                var path = target.AbsolutePath[1..];
+                var (path, place) = (target.AbsolutePath[1..], target.Fragment.TrimStart('#'));
                 Assert.True(File.Exists(Path.Combine(RealSite.Folder, path)), $"{address} links to {href}");
-                if (target.Fragment.Length > 1)
-                    Assert.True(RealSite.Pages[path].GetElementById(target.Fragment[1..]) is not null, $"{address} links to {href}");
+                Assert.True(place.Length == 0 || RealSite.Pages[path].GetElementById(place) is not null,
+                    $"{address} links to {href}");
             }
         }
     }
@@ -98,14 +101,15 @@ public sealed class WholeSiteTests
         var open = new Queue<string>(seen);
         while (open.TryDequeue(out var address))
         {
-            foreach (var href in RealSite.Pages[address].QuerySelectorAll("a[href]").Select(a => a.GetAttribute("href")!))
+            foreach (var link in RealSite.Pages[address].QuerySelectorAll("a[href]"))
             {
-                var target = new Uri(new Uri($"http://site.example/{address}"), href);
+                var target = new Uri(new Uri($"http://site.example/{address}"), link.GetAttribute("href"));
                 if (target.Host == "site.example" && seen.Add(target.AbsolutePath[1..]))
                     open.Enqueue(target.AbsolutePath[1..]);
             }
         }
-        var unreached = RealSite.Pages.Where(p => !seen.Contains(p.Key) && p.Value.QuerySelector("meta[name=robots]") is null);
+        var unreached = RealSite.Pages
+            .Where(p => !seen.Contains(p.Key) && p.Value.QuerySelector("meta[name=robots]") is null);
         Assert.Empty(unreached.Select(p => p.Key));
     }
 
@@ -115,7 +119,8 @@ public sealed class WholeSiteTests
         var names = Species.Select(s => char.ToUpperInvariant(s[0]) + s[1..].Replace('-', ' ')).ToHashSet();
         foreach (var text in page.Body!.Descendants<IText>().Where(t => names.Contains(t.Data.Trim())))
             Assert.Equal("la", text.ParentElement!.Closest("[lang]")!.GetAttribute("lang"));
-        Assert.All(page.QuerySelectorAll("[lang=la]"), e => Assert.Matches("^[A-Z][a-z]+( [a-z-]+){0,2}$", e.TextContent));
+        Assert.All(page.QuerySelectorAll("[lang=la]"), e =>
+            Assert.Matches("^[A-Z][a-z]+( [a-z-]+){0,2}$", e.TextContent));
     });
 
     [Fact]

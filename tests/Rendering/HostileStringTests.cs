@@ -18,7 +18,8 @@ namespace CareSheets.Tests.Rendering;
 public sealed partial class HostileStringTests
 {
     private const string Hostile =
-        """javascript:alert(1)<script>alert(1)</script>"' onmouseover="alert(1) &amp; </title></svg>--> {{ 1+1 }} `x` \ """;
+        """javascript:alert(1)<script>alert(1)</script>"' onmouseover="alert(1) &amp; </title></svg>""" +
+        """--> {{ 1+1 }} `x` \ """;
 
     private static readonly PageRenderer Renderer = MakeRenderer();
 

@@ -21,7 +21,8 @@ public sealed class LongPageTests
     {
         var text = new string('b', TwoMillion) + "END";
         Assert.Equal(text, TemplateDesk.Render("{{ page.text }}", text));
-        Assert.Equal(text, TemplateDesk.Render("{{ include 'parts/p.html' }}", text, ("parts/p.html", "{{ page.text }}")));
+        Assert.Equal(text, TemplateDesk.Render(
+            "{{ include 'parts/p.html' }}", text, ("parts/p.html", "{{ page.text }}")));
     }
 
     [Fact]
@@ -40,12 +41,14 @@ public sealed class LongPageTests
     [Fact]
     public void Pages_rendered_at_the_same_time_are_those_rendered_one_after_the_other()
     {
-        const string template = "{{ own = page.text }}{{ include 'parts/p.html' own }}{{ for t in page.items }}{{ t }}{{ end }}";
+        const string template =
+            "{{ own = page.text }}{{ include 'parts/p.html' own }}{{ for t in page.items }}{{ t }}{{ end }}";
         var renderer = TemplateDesk.Renderer(template, ("parts/p.html", "<p>{{ $1 }}{{ word.hello }}</p>"));
         string Render(int number) => renderer.Render(TestPage.With($"<{number}>"), new DiagnosticBag())!;
 
         var apart = Enumerable.Range(0, 2000).Select(Render).ToList();
-        var together = Enumerable.Range(0, 2000).AsParallel().AsOrdered().WithDegreeOfParallelism(8).Select(Render).ToList();
+        var together = Enumerable.Range(0, 2000).AsParallel().AsOrdered().WithDegreeOfParallelism(8)
+            .Select(Render).ToList();
         Assert.Equal(apart, together);
         Assert.Equal("<p>&lt;7&gt;Hello &amp; &lt;welcome&gt;</p>onetwo", apart[7]);
     }
@@ -53,7 +56,8 @@ public sealed class LongPageTests
     [Fact]
     public void What_one_page_sets_is_unknown_to_the_next()
     {
-        var renderer = TemplateDesk.Renderer("{{ if page.text == 'first' }}{{ left = 1 }}{{ else }}{{ left }}{{ end }}");
+        var renderer = TemplateDesk.Renderer(
+            "{{ if page.text == 'first' }}{{ left = 1 }}{{ else }}{{ left }}{{ end }}");
         Assert.Equal("", renderer.Render(TestPage.With("first"), new DiagnosticBag()));
         Assert.Null(renderer.Render(TestPage.With("second"), new DiagnosticBag()));
     }

@@ -50,5 +50,6 @@ internal sealed class ToySite
     /// <summary>A row of a species' water by its label.</summary>
     public RangeRow Row(string species, string label) => Species(species).Water.Single(r => r.Label == label);
 
-    public static string Told(DiagnosticBag bag) => string.Join('\n', bag.Sorted().Select(d => $"{d.Code.Id} {d.Message}"));
+    public static string Told(DiagnosticBag bag) =>
+        string.Join('\n', bag.Sorted().Select(d => $"{d.Code.Id} {d.Message}"));
 }

@@ -84,7 +84,8 @@ public sealed partial class ContrastTests
     {
         var text = ThemeFiles.Styles["tokens.css"];
         var raw = Declared().Matches(text).ToDictionary(m => m.Groups[1].Value, m => m.Groups[2].Value);
-        string Resolve(string value) => value.StartsWith("var(--", StringComparison.Ordinal) ? raw[value[6..^1]] : value;
+        string Resolve(string value) =>
+            value.StartsWith("var(--", StringComparison.Ordinal) ? raw[value[6..^1]] : value;
         return Meaning().Matches(text).ToDictionary(
             m => m.Groups[1].Value, m => Resolve(m.Groups[2 + scheme].Value.Trim()));
     }

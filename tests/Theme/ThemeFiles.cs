@@ -24,10 +24,12 @@ internal static partial class ThemeFiles
 
     /// <summary>All words, as <c>group.key</c>.</summary>
     public static IReadOnlyDictionary<string, string> Words { get; } =
-        WordsReader.Read(Folder, new DiagnosticBag()) ?? throw new InvalidOperationException("The words can't be read.");
+        WordsReader.Read(Folder, new DiagnosticBag())
+        ?? throw new InvalidOperationException("The words can't be read.");
 
     /// <summary>Everything between double braces.</summary>
-    public static IEnumerable<string> Code(string template) => Braces().Matches(template).Select(m => m.Groups[1].Value);
+    public static IEnumerable<string> Code(string template) =>
+        Braces().Matches(template).Select(m => m.Groups[1].Value);
 
     public static string WithoutCode(string template) => Braces().Replace(template, "");
 
