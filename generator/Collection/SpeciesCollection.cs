@@ -10,6 +10,8 @@ namespace CareSheets.Collection;
 public sealed class SpeciesCollection
 {
     private readonly Dictionary<string, Entry> _byName;
+    private readonly ILookup<string, Entry> _byGenus;
+    private readonly ILookup<string, Entry> _byFamily;
 
     internal SpeciesCollection(
         Store store, IEnumerable<Entry> entries, IEnumerable<Reference> references,
@@ -20,6 +22,8 @@ public sealed class SpeciesCollection
         Figures = figures;
         Entries = [.. entries.OrderBy(e => e.ScientificName.Value.ToString(), StringComparer.Ordinal)];
         _byName = Entries.ToDictionary(e => e.Name);
+        _byGenus = Entries.ToLookup(e => e.Genus);
+        _byFamily = Entries.ToLookup(e => e.Family.Value);
         References = references.ToDictionary(r => r.Key.Value);
         Glossary = [.. glossary.OrderBy(t => t.Term, StringComparer.OrdinalIgnoreCase)];
         FormerNames = FormerNamesOf(Entries);
@@ -67,11 +71,11 @@ public sealed class SpeciesCollection
 
     /// <summary>The other entries of the genus, by scientific name.</summary>
     public IEnumerable<Entry> Congeners(Entry entry) =>
-        Entries.Where(e => e.Genus == entry.Genus && e.Name != entry.Name);
+        _byGenus[entry.Genus].Where(e => e.Name != entry.Name);
 
     /// <summary>The entries of the family that are in other genera, by scientific name.</summary>
     public IEnumerable<Entry> FamilyBeyondGenus(Entry entry) =>
-        Entries.Where(e => e.Family.Value == entry.Family.Value && e.Genus != entry.Genus);
+        _byFamily[entry.Family.Value].Where(e => e.Genus != entry.Genus);
 
     private static SortedDictionary<string, FormerName> FormerNamesOf(IEnumerable<Entry> entries)
     {

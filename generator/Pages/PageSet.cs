@@ -9,7 +9,7 @@ public static class PageSet
     {
         var species = new SpeciesPageMaker(site);
         var papers = new PaperMaker(site);
-        IEnumerable<IPage> ofSpecies = site.Collection.Entries.SelectMany(e => new IPage[]
+        var ofSpecies = site.Collection.Entries.AsParallel().AsOrdered().SelectMany(e => new IPage[]
         {
             species.Make(e, prose[e.Name].ForPage), papers.Sheet(e, prose[e.Name].ForPaper), papers.Card(e),
         });

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using CareSheets.Collection;
 using CareSheets.Quantities;
 
@@ -6,6 +7,9 @@ namespace CareSheets.Pages;
 /// <summary>What every page maker needs: the collection, the words, and the units to show.</summary>
 public sealed record Site(SpeciesCollection Collection, Words Words, UnitSystem Units)
 {
+    /// <summary>Species as rows of lists, made once for each depth of page.</summary>
+    internal ConcurrentDictionary<(string Entry, string Root), SpeciesRow> Rows { get; } = new();
+
     public FrameMaker Frames => new(this);
 
     public QuantityShow Quantities => new(Words, Units);

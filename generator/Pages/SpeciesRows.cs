@@ -7,7 +7,11 @@ namespace CareSheets.Pages;
 /// <summary>Species as rows and groups of rows of a list.</summary>
 internal sealed class SpeciesRows(Site site, string from)
 {
-    public SpeciesRow Row(Entry entry) => new(
+    /// <summary>A row is the same on every page but for the way back to the top.</summary>
+    public SpeciesRow Row(Entry entry) =>
+        site.Rows.GetOrAdd((entry.Name, Routes.Root(from)), _ => Make(entry));
+
+    private SpeciesRow Make(Entry entry) => new(
         entry.ScientificName.Value.ToString(),
         entry.VernacularName,
         Routes.Between(from, Routes.Species(entry)),

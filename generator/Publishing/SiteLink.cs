@@ -35,6 +35,8 @@ internal static class SiteLink
     /// </summary>
     public static bool CouldRunScript(string target)
     {
+        if (!target.Contains(':', StringComparison.Ordinal))
+            return false;
         var bare = string.Concat(target.Where(c => !char.IsWhiteSpace(c) && !char.IsControl(c))).ToLowerInvariant();
         var refresh = bare.IndexOf("url=", StringComparison.Ordinal);
         return Runs(bare) || (refresh >= 0 && Runs(bare[(refresh + "url=".Length)..]));

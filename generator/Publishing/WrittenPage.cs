@@ -21,41 +21,44 @@ internal sealed record WrittenPage(
     public static WrittenPage Read(string address, string text)
     {
         using var document = new HtmlParser().ParseDocument(text);
-        var ids = document.All.Select(e => e.Id ?? "").Where(id => id.Length > 0).ToList();
-        var loaded = LoadedBy(document).ToList();
-        return new WrittenPage(
-            address,
-            ids.ToHashSet(),
-            [.. ids.GroupBy(id => id).Where(g => g.Count() > 1).Select(g => g.Key)],
-            document.QuerySelectorAll("h1").Length,
-            [.. Values(document, "a[href], area[href]", "href"), .. loaded.Where(SiteLink.IsRelative)],
-            loaded,
-            [.. document.All.SelectMany(e => e.Attributes).SelectMany(ScriptIn)]);
+        var ids = new HashSet<string>();
+        var (twice, links, loaded, scripts) =
+            (new List<string>(), new List<string>(), new List<string>(), new List<string>());
+        var headings = 0;
+        foreach (var element in document.All)
+        {
+            headings += element.LocalName == "h1" ? 1 : 0;
+            if (element.LocalName == "style")
+                loaded.AddRange(StyleSheet.Loads(element.TextContent));
+            foreach (var attribute in element.Attributes)
+            {
+                if (attribute.Name == "id" && attribute.Value.Length > 0 && !ids.Add(attribute.Value))
+                    twice.Add(attribute.Value);
+                if (attribute.Name == "href" && element.LocalName is "a" or "area")
+                    links.Add(attribute.Value);
+                loaded.AddRange(LoadedBy(element, attribute));
+                scripts.AddRange(ScriptIn(attribute));
+            }
+        }
+        links.AddRange(loaded.Where(SiteLink.IsRelative));
+        return new WrittenPage(address, ids, [.. twice.Distinct()], headings, links, loaded, scripts);
     }
 
-    private static IEnumerable<string> LoadedBy(IParentNode document) =>
-    [
-        .. Values(document, "[src]", "src"),
-        .. Values(document, "[poster]", "poster"),
-        .. Values(document, "object[data]", "data"),
-        .. Values(document, "[background]", "background"),
-        .. Values(document, "link[href]", "href"),
-        .. Values(document, "use[href], image[href]", "href"),
-        .. Values(document, "[srcset]", "srcset")
-            .SelectMany(set => set.Split(',').Select(one => one.Trim().Split(' ')[0])),
-        .. Values(document, "[style]", "style").SelectMany(StyleSheet.Loads),
-        .. document.QuerySelectorAll("style").SelectMany(e => StyleSheet.Loads(e.TextContent)),
-    ];
+    private static IEnumerable<string> LoadedBy(IElement element, IAttr attribute) => attribute.Name switch
+    {
+        "src" or "poster" or "background" => [attribute.Value],
+        "data" when element.LocalName == "object" => [attribute.Value],
+        "href" when element.LocalName is "link" or "use" or "image" => [attribute.Value],
+        "srcset" => attribute.Value.Split(',').Select(one => one.Trim().Split(' ')[0]),
+        "style" => StyleSheet.Loads(attribute.Value),
+        _ => [],
+    };
 
     /// <summary>An attribute that is a script, or an address that would run one when followed.</summary>
     private static IEnumerable<string> ScriptIn(IAttr attribute)
     {
         if (attribute.Name.StartsWith("on", StringComparison.OrdinalIgnoreCase))
-            yield return $"{attribute.Name}={attribute.Value}";
-        if (Addresses.Contains(attribute.Name) && SiteLink.CouldRunScript(attribute.Value))
-            yield return attribute.Value;
+            return [$"{attribute.Name}={attribute.Value}"];
+        return Addresses.Contains(attribute.Name) && SiteLink.CouldRunScript(attribute.Value) ? [attribute.Value] : [];
     }
-
-    private static IEnumerable<string> Values(IParentNode document, string selector, string attribute) =>
-        document.QuerySelectorAll(selector).Select(e => e.GetAttribute(attribute)).OfType<string>();
 }

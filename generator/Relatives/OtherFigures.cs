@@ -53,19 +53,23 @@ internal sealed class OtherFigures
         var entries = Enumerable.Range(0, _deviates.GetLength(1)).Where(e => _deviates[figure, e] is not null).ToList();
         if (entries.Count < FewestEntries || _deviates.GetLength(0) < 2)
             return;
+        var sums = new Sums(_deviates.GetLength(0));
+        foreach (var entry in entries)
+            Add(sums, figure, entry, 1);
         var (before, after, squares, total) = (0.0, 0.0, 0.0, 0.0);
         foreach (var left in entries)
         {
-            var weights = Weigh(figure, entries.Where(e => e != left));
+            Add(sums, figure, left, -1);
             var actual = _deviates[figure, left]!.Value;
-            var error = actual - Predict(weights, figure, left);
+            var error = actual - Predict(sums.Weights(), figure, left);
+            Add(sums, figure, left, 1);
             (before, after) = (before + Math.Abs(actual), after + Math.Abs(error));
             (squares, total) = (squares + error * error, total + actual * actual);
         }
         Savings[figure] = 1 - after / before;
         if (Savings[figure] < WorthIt)
             return;
-        _weights[figure] = Weigh(figure, entries);
+        _weights[figure] = sums.Weights();
         _share[figure] = Math.Min(1, squares / total);
     }
 
@@ -77,27 +81,38 @@ internal sealed class OtherFigures
         return sum;
     }
 
-    /// <summary>Ridge regression: (X'X + k I) w = X'y, with k a tenth of the entries' number.</summary>
-    private double[] Weigh(int figure, IEnumerable<int> entries)
+    private void Add(Sums sums, int figure, int entry, int sign)
     {
         var size = _deviates.GetLength(0);
-        var squares = new double[size, size];
-        var right = new double[size];
-        var count = 0;
-        foreach (var entry in entries)
-        {
-            count++;
-            for (var i = 0; i < size; i++)
-            {
-                right[i] += i == figure ? 0 : Known(i, entry) * Known(figure, entry);
-                for (var j = 0; j < size; j++)
-                    squares[i, j] += i == figure || j == figure ? 0 : Known(i, entry) * Known(j, entry);
-            }
-        }
+        sums.Count += sign;
         for (var i = 0; i < size; i++)
-            squares[i, i] += 0.1 * count;
-        return RidgeSystem.Solve(squares, right);
+        {
+            if (i == figure)
+                continue;
+            sums.Right[i] += sign * Known(i, entry) * Known(figure, entry);
+            for (var j = 0; j < size; j++)
+                sums.Squares[i, j] += j == figure ? 0 : sign * Known(i, entry) * Known(j, entry);
+        }
     }
 
     private double Known(int figure, int entry) => Math.Clamp(_deviates[figure, entry] ?? 0, -Limit, Limit);
+
+    /// <summary>X'X and X'y of the entries taken in.</summary>
+    private sealed class Sums(int size)
+    {
+        public double[,] Squares { get; } = new double[size, size];
+
+        public double[] Right { get; } = new double[size];
+
+        public int Count { get; set; }
+
+        /// <summary>Ridge regression: (X'X + k I) w = X'y, with k a tenth of the entries' number.</summary>
+        public double[] Weights()
+        {
+            var ridged = (double[,])Squares.Clone();
+            for (var i = 0; i < size; i++)
+                ridged[i, i] += 0.1 * Count;
+            return RidgeSystem.Solve(ridged, Right);
+        }
+    }
 }

@@ -13,7 +13,7 @@ namespace CareSheets.Tests.Browser;
 public sealed class PaperTests(BrowserFixture browser)
 {
     private static readonly PaperSize A4 = new("A4", 210, 297, 12);
-    private static readonly PaperSize Letter = new("Letter", 215.9, 279.4, 12);
+    private static readonly PaperSize Letter = new("Letter", 215.9, 279.4, 10);
     private static readonly PaperSize A6 = new("A6", 105, 148, 6);
 
     private const string AsLetter = "document.querySelector('.paper').classList.replace('paper--a4', 'paper--letter')";

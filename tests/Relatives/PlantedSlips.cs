@@ -65,7 +65,8 @@ internal sealed class PlantedSlips(
 
     public override string ToString() => string.Create(
         CultureInfo.InvariantCulture,
-        $"{kind,-30} planted {Planted,3}, found {100 * ShareFound,5:0.0} % (by limits {FoundByLimits}, named {Named}), " +
+        $"{kind,-30} planted {Planted,3}, found {100 * ShareFound,5:0.0} % " +
+        $"(by limits {FoundByLimits}, named {Named}), " +
         $"false alarms {FalseAlarmsPerHundred:0.00} per 100");
 
     private void Count(
