@@ -1,4 +1,5 @@
 using CareSheets.Commands;
+using CareSheets.Names;
 using CareSheets.Relatives;
 using CareSheets.Tests.Support;
 using Newtonsoft.Json.Linq;
@@ -55,7 +56,7 @@ public sealed class DraftTests
     public void A_draft_passes_the_schema_and_is_told_as_a_draft_only(string genus, string family, string order)
     {
         using var workshop = new Workshop();
-        var name = Names.ScientificName.Parse($"{genus} novissimum")!;
+        var name = ScientificName.Parse($"{genus} novissimum")!;
         var draft = DraftMaker.Make(Engine, name, new NewPlace(genus, family, order));
         workshop.Write($"content/species/{name.Slug}.md", DraftText.Print(draft));
         var bench = new Workbench(new ContentSettings { Content = workshop["content"] });
@@ -67,5 +68,5 @@ public sealed class DraftTests
     }
 
     private static Draft Draft(string genus, string family, string order) => DraftMaker.Make(
-        Engine, Names.ScientificName.Parse($"{genus} novissimus")!, new NewPlace(genus, family, order));
+        Engine, ScientificName.Parse($"{genus} novissimus")!, new NewPlace(genus, family, order));
 }

@@ -62,20 +62,20 @@ internal sealed partial class GrownContent : IDisposable
     {
         var care = (one.Temperature.Length > 0 ? $"  temperature: {one.Temperature}\n" : "") +
             (one.Acidity.Length > 0 ? string.Create(CultureInfo.InvariantCulture, $"  ph: {one.Acidity}\n") : "");
-        return $"""
+        return $$"""
             ---
-            scientificName: {one.Name}
+            scientificName: {{one.Name}}
             scientificNameAuthorship: Hamilton, 1822
-            originalNameUsage: {one.Name}
-            vernacularName: [fish {Slug(one.Name)}]
-            order: {one.Order}
-            family: {one.Family}
-            origin: {{ countryCode: [IN] }}
-            adult: {{ length: 5 cm TL, shape: fusiform, mouth: small }}
+            originalNameUsage: {{one.Name}}
+            vernacularName: [fish {{Slug(one.Name)}}]
+            order: {{one.Order}}
+            family: {{one.Family}}
+            origin: { countryCode: [IN] }
+            adult: { length: 5 cm TL, shape: fusiform, mouth: small }
             care:
-            {care}  flow: moderate
-            tank: {{ length: 80 cm, volume: 100 L, substrate: any, lid: yes }}
-            company: {{ lives: shoal, group: 8, own kind: peaceful, others: peaceful, level: [top], eats: [] }}
+            {{care}}  flow: moderate
+            tank: { length: 80 cm, volume: 100 L, substrate: any, lid: yes }
+            company: { lives: shoal, group: 8, own kind: peaceful, others: peaceful, level: [top], eats: [] }
             diet: [omnivore]
             evidence: common practice
             reviewed: 2026-10-02
