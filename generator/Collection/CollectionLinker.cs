@@ -65,7 +65,8 @@ public sealed class CollectionLinker(KnownNames known, DiagnosticBag bag)
     {
         foreach (var range in entry.Ranges)
         {
-            foreach (var evidence in range.Kinds.Select(k => k.Evidence).Where(e => !e.IsOwn).Distinct())
+            foreach (var evidence in range.Kinds.Select(k => k.Evidence).Where(e => e.Kind == EvidenceKind.Like)
+                .Distinct())
                 CheckLender(entry, range.Declaration.Field, evidence, entries);
         }
     }

@@ -34,6 +34,10 @@ internal static class CommandLine
             .WithExample("relatives")
             .WithExample("relatives", "danio-rerio")
             .WithExample("relatives", "\"Hoplisoma panda\"", "--json");
+        configuration.AddCommand<ArrivalCommand>("arrival")
+            .WithDescription("Draft the entry of a species that has arrived, from what its relatives say.")
+            .WithExample("arrival", "\"Danio kyathit\"")
+            .WithExample("arrival", "\"Devario aequipinnatus\"", "--family", "Danionidae");
     }
 
     /// <summary>A wrong call says what was wrong; anything else is a defect and shows where it happened.</summary>

@@ -11,6 +11,10 @@ internal sealed class ProofSettings : ContentSettings
     [CommandArgument(0, "[entry]")]
     [Description("Entries to proofread, by file name or scientific name; all of them when none is named.")]
     public string[] Entries { get; init; } = [];
+
+    [CommandOption("--sarif")]
+    [Description("Print SARIF 2.1.0, for editors and code hosts.")]
+    public bool Sarif { get; init; }
 }
 
 /// <summary>Everything that <c>site</c> would say of the content, without writing anything.</summary>
@@ -21,15 +25,20 @@ internal sealed class ProofCommand : Command<ProofSettings>
         var bench = new Workbench(settings);
         var output = new ConsoleOutput(settings);
         var collection = bench.ReadCollection();
+        IReadOnlyList<AcceptedDiagnostic> accepted = [];
         if (collection is not null)
         {
-            bench.Bag.Add(OutlierText.Describe(RelativesEngine.Ask(collection)));
+            var relatives = RelativesEngine.Ask(collection);
+            bench.Bag.Add(OutlierText.Describe(relatives));
+            accepted = [.. OutlierText.Accepted(relatives).Where(a => IsChosen(a.Diagnostic, settings))];
             bench.RenderProse(collection);
         }
         if (EntryNames.Unknown(settings.Entries, settings.Content) is { } unknown)
             return WrongName(unknown, collection);
-        var found = Chosen(bench.Bag.Sorted(), settings);
-        if (settings.Json)
+        List<Diagnostic> found = [.. bench.Bag.Sorted().Where(d => IsChosen(d, settings))];
+        if (settings.Sarif)
+            ConsoleOutput.Plain(DiagnosticSarif.Print(found, accepted));
+        else if (settings.Json)
             ConsoleOutput.Plain(DiagnosticJson.Print(found));
         else
         {
@@ -39,13 +48,9 @@ internal sealed class ProofCommand : Command<ProofSettings>
         return found.Any(d => d.Severity != Severity.Note) ? ExitCode.ContentNeedsAPerson : ExitCode.Clean;
     }
 
-    private static IReadOnlyList<Diagnostic> Chosen(IReadOnlyList<Diagnostic> found, ProofSettings settings)
-    {
-        var files = settings.Entries.Select(e => $"/{EntryNames.FileOf(e)}").ToList();
-        return files.Count == 0
-            ? found
-            : [.. found.Where(d => files.Exists(f => d.Span.File.EndsWith(f, StringComparison.Ordinal)))];
-    }
+    private static bool IsChosen(Diagnostic found, ProofSettings settings) =>
+        settings.Entries.Length == 0 ||
+        settings.Entries.Any(e => found.Span.File.EndsWith($"/{EntryNames.FileOf(e)}", StringComparison.Ordinal));
 
     private static int WrongName(string name, SpeciesCollection? collection)
     {

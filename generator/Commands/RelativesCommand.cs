@@ -12,6 +12,14 @@ internal sealed class RelativesSettings : ContentSettings
     [CommandArgument(0, "[name]")]
     [Description("A species, by file name or scientific name, today's or a former one.")]
     public string? Name { get; init; }
+
+    [CommandOption("--sarif")]
+    [Description("Print SARIF 2.1.0, for editors and code hosts; without a name only.")]
+    public bool Sarif { get; init; }
+
+    public override Spectre.Console.ValidationResult Validate() => Sarif && Name is not null
+        ? Spectre.Console.ValidationResult.Error("--sarif tells of all values that fit no relative: leave the name out.")
+        : base.Validate();
 }
 
 /// <summary>
@@ -30,15 +38,17 @@ internal sealed class RelativesCommand : Command<RelativesSettings>
         }
         return settings.Name is { } name
             ? TellOne(collection, name, settings.Json)
-            : TellAll(collection, bench, output, settings.Json);
+            : TellAll(collection, bench, output, settings);
     }
 
-    private static int TellAll(SpeciesCollection collection, Workbench bench, ConsoleOutput output, bool asJson)
+    private static int TellAll(SpeciesCollection collection, Workbench bench, ConsoleOutput output, RelativesSettings settings)
     {
-        var found = new DiagnosticBag();
-        found.Add(OutlierText.Describe(RelativesEngine.Ask(collection)));
+        var (found, relatives) = (new DiagnosticBag(), RelativesEngine.Ask(collection));
+        found.Add(OutlierText.Describe(relatives));
         var sorted = found.Sorted();
-        if (asJson)
+        if (settings.Sarif)
+            ConsoleOutput.Plain(DiagnosticSarif.Print(sorted, [.. OutlierText.Accepted(relatives)]));
+        else if (settings.Json)
             ConsoleOutput.Plain(DiagnosticJson.Print(sorted));
         else
         {

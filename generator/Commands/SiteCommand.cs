@@ -40,14 +40,15 @@ internal sealed class SiteCommand : Command<SiteSettings>
         if (bench.ReadCollection() is not { } collection)
             return null;
         say("Asking the relatives");
-        bench.Bag.Add(OutlierText.Describe(RelativesEngine.Ask(collection)));
+        var relatives = RelativesEngine.Ask(collection);
+        bench.Bag.Add(OutlierText.Describe(relatives));
         var prose = bench.RenderProse(collection);
         var theme = Theme.Read(settings.Theme, bench.Bag);
         if (bench.ReadWords() is not { } words || bench.Bag.HasErrors)
             return null;
 
         say("Making the pages");
-        var site = new Site(collection, words, settings.UnitSystem);
+        var site = new Site(collection, words, settings.UnitSystem) { Relatives = relatives };
         var files = Render(PageSet.Make(site, prose), new PageRenderer(theme, words), bench.Bag);
         bench.Bag.Add(words.Missing);
         var assets = ThemeAssets.Read(settings.Theme, bench.Bag);

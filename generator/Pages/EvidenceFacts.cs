@@ -8,7 +8,7 @@ internal sealed class EvidenceFacts(Site site)
     public IReadOnlyList<Fact> Make(Entry entry)
     {
         var text = new EvidenceText(site);
-        var others =
+        IEnumerable<Fact> others =
             from range in entry.Ranges
             from kind in range.Kinds
             where kind.Evidence != entry.Evidence
@@ -16,6 +16,9 @@ internal sealed class EvidenceFacts(Site site)
             select new Fact(
                 site.Words.Say("sentence.figure", ("label", label), ("kind", site.Words[$"kind.{kind.Kind}"])),
                 text.Of(kind.Evidence));
+        var estimates = new RangeRowMaker(site).Make(entry).Where(row => row.IsEstimated)
+            .Select(row => new Fact(row.Label, site.Words[$"evidence.{EvidenceKind.FromRelatives}"]));
+        others = others.Concat(estimates).ToList();
         return [.. others.Prepend(new Fact(
             site.Words[others.Any() ? "fact.all_other_figures" : "fact.all_figures"], text.Of(entry.Evidence)))];
     }

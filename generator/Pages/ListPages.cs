@@ -62,12 +62,18 @@ public sealed record AboutPage(
     IReadOnlyList<Fact> Kinds) : IPage
 {
     public string Template => "about";
+
+    /// <summary>To the page that tells how well estimates work here.</summary>
+    public required Link Record { get; init; }
 }
 
 /// <summary>All papers to print, for staff.</summary>
 public sealed record PapersPage(string Address, PageFrame Frame, IReadOnlyList<PaperLine> Papers) : IPage
 {
     public string Template => "papers";
+
+    /// <summary>To the values that relatives do not agree with.</summary>
+    public required Link Flagged { get; init; }
 }
 
 public sealed record PaperLine(string ScientificName, string VernacularName, string SheetHref, string CardHref);

@@ -27,6 +27,17 @@ public sealed class QuantityShow(Words words, UnitSystem units)
     /// <summary>A figure in the reader's first system, rounded to the nearest step and without "about".</summary>
     public string ShowExactly(StatedRange range) => Spell(QuantityFormat.In(range, units, Rounding.Nearest).Text);
 
+    /// <summary>A range that nobody typed, in canonical units; the shop's own system comes first.</summary>
+    public Shown Computed(Dimension dimension, double low, double high, Rounding rounding, UnitSystem first)
+    {
+        var second = first == UnitSystem.US ? UnitSystem.Metric : UnitSystem.US;
+        UnitSystem[] systems = units == UnitSystem.Both ? [first, second] : [units];
+        var texts = systems
+            .Select(system => Say(QuantityFormat.Computed(dimension, low, high, system, rounding)))
+            .Distinct().ToList();
+        return new Shown(texts[0], string.Join(words["sentence.list_separator"], texts.Skip(1)));
+    }
+
     private string Say(ShownRange shown) =>
         shown.IsApproximate ? words.Say("sentence.about", ("figure", Spell(shown.Text))) : Spell(shown.Text);
 

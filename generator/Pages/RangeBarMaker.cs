@@ -26,10 +26,26 @@ internal static class RangeBarMaker
             keep.Low is null, keep.High is null, ends[0], ends[^1], description);
     }
 
-    private static (double Start, double Width) Place(CareRangeDeclaration declared, StatedRange range)
+    /// <summary>The bar of an estimate: both ends known, no range within, and drawn as an outline.</summary>
+    public static RangeBar Estimated(
+        CareRangeDeclaration declared, double low, double high, string description, QuantityShow quantities)
     {
-        var start = range.Low is { } low ? Position(declared, low) : 0;
-        var end = range.High is { } high ? Position(declared, high) : 100;
+        var (start, width) = Place(declared, low, high);
+        var ends = quantities.Show(declared.Window, Rounding.Nearest).First.Split('–');
+        return new RangeBar(
+            Percent(start), Percent(width), "0", "0", false, false, false, ends[0], ends[^1], description)
+        {
+            IsEstimated = true,
+        };
+    }
+
+    private static (double Start, double Width) Place(CareRangeDeclaration declared, StatedRange range) =>
+        Place(declared, range.Low, range.High);
+
+    private static (double Start, double Width) Place(CareRangeDeclaration declared, double? from, double? to)
+    {
+        var start = from is { } low ? Position(declared, low) : 0;
+        var end = to is { } high ? Position(declared, high) : 100;
         var width = Math.Max(end - start, Narrowest);
         return (Math.Min(start, 100 - width), width);
     }

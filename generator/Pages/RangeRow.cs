@@ -13,7 +13,14 @@ public sealed record RangeRow(
     string Second,
     RangeBar? Bar,
     IReadOnlyList<KindLine> OtherKinds,
-    string Evidence);
+    string Evidence)
+{
+    /// <summary>Nobody stated it: relatives say so.</summary>
+    public bool IsEstimated { get; init; }
+
+    /// <summary>The evidence in two or three words, for papers; empty where the range is stated.</summary>
+    public string Brief { get; init; } = "";
+}
 
 /// <summary>Another kind of range in words: <c>wild 7.3</c>.</summary>
 public sealed record KindLine(string Kind, string First, string Second, string Evidence);
@@ -32,4 +39,8 @@ public sealed record RangeBar(
     bool IsOpenHigh,
     string ScaleLow,
     string ScaleHigh,
-    string Description);
+    string Description)
+{
+    /// <summary>Drawn as a broken outline, so that it is told from a stated range in black and white.</summary>
+    public bool IsEstimated { get; init; }
+}

@@ -1,4 +1,5 @@
 using CareSheets.Quantities;
+using CareSheets.Relatives;
 using CareSheets.Species;
 
 namespace CareSheets.Pages;
@@ -7,6 +8,7 @@ namespace CareSheets.Pages;
 public sealed class RangeRowMaker(Site site)
 {
     private readonly EvidenceText _evidence = new(site);
+    private readonly EstimateRows _estimates = new(site);
 
     /// <summary>In the schema's order; ranges that matter to everyone are there even when unknown.</summary>
     public IReadOnlyList<RangeRow> Make(Entry entry) =>
@@ -42,6 +44,9 @@ public sealed class RangeRowMaker(Site site)
         var label = LabelOf(range.Declaration, site.Words);
         var keep = range.Of(RangeKind.Keep);
         var others = range.Kinds.Where(k => k.Kind != RangeKind.Keep).Select(k => Line(entry, k)).ToList();
+        if (keep is null && range.Kinds.All(k => k.Kind == RangeKind.Wild) &&
+            EstimateMaker.Make(site.Relatives, entry, range.Declaration.Field) is { } estimate)
+            return _estimates.Row(label, estimate, others);
         if (keep is null)
             return new RangeRow(label, site.Words["sentence.unknown"], "", null, others, "");
         var shown = site.Quantities.Show(keep.Range.Value, Rounding.Inward);

@@ -18,6 +18,8 @@ public static class Routes
     public const string Origins = "origins/index.html";
     public const string Glossary = "words.html";
     public const string About = "about.html";
+    public const string HowWell = "how-well.html";
+    public const string Flagged = "papers/relatives.html";
     public const string Papers = "papers/index.html";
 
     public static string Species(Entry entry) => Species(entry.Name);

@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using CareSheets.Collection;
 using CareSheets.Quantities;
+using CareSheets.Relatives;
 
 namespace CareSheets.Pages;
 
@@ -9,6 +10,13 @@ public sealed record Site(SpeciesCollection Collection, Words Words, UnitSystem 
 {
     /// <summary>Species as rows of lists, made once for each depth of page.</summary>
     internal ConcurrentDictionary<(string Entry, string Root), SpeciesRow> Rows { get; } = new();
+
+    /// <summary>What relatives say, asked once for all pages.</summary>
+    public RelativesEngine Relatives
+    {
+        get => field ??= RelativesEngine.Ask(Collection);
+        init;
+    }
 
     public FrameMaker Frames => new(this);
 

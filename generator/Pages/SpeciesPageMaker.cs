@@ -67,7 +67,7 @@ internal sealed class SpeciesPageMaker(Site site)
     private IReadOnlyList<Fact> Glance(Entry entry, IReadOnlyList<RangeRow> water) =>
     [
         _facts.Length(entry),
-        .. water.Take(2).Select(row => new Fact(row.Label, row.First, row.Second)),
+        .. water.Take(2).Select(row => new Fact(row.Label, row.First, row.Brief.Length > 0 ? row.Brief : row.Second)),
         _facts.Group(entry),
         _facts.Tank(entry),
     ];

@@ -19,6 +19,8 @@ internal sealed class StandingPageMaker(Site site)
         yield return Glossary();
         yield return About();
         yield return Papers();
+        yield return new RecordPageMaker(site).Make();
+        yield return new FlaggedPageMaker(site).Make();
         foreach (var (slug, former) in site.Collection.FormerNames)
             yield return Moved(slug, former);
     }
@@ -65,7 +67,10 @@ internal sealed class StandingPageMaker(Site site)
             site.Collection.Store.About ?? "",
             Counts(),
             Explained<EvidenceKind>("evidence"),
-            Explained<RangeKind>("kind"));
+            Explained<RangeKind>("kind"))
+        {
+            Record = new Link(words["record.title"], Routes.HowWell),
+        };
     }
 
     private IReadOnlyList<Fact> Explained<T>(string group)
@@ -92,7 +97,10 @@ internal sealed class StandingPageMaker(Site site)
             address, site.Frames.Make(address, title, title, isListed: false),
             [.. site.Collection.Entries.Select(e => new PaperLine(
                 e.ScientificName.Value.ToString(), e.VernacularName,
-                Routes.Between(address, Routes.HomeSheet(e)), Routes.Between(address, Routes.TankCard(e))))]);
+                Routes.Between(address, Routes.HomeSheet(e)), Routes.Between(address, Routes.TankCard(e))))])
+        {
+            Flagged = new Link(site.Words["flagged.title"], Routes.Between(address, Routes.Flagged)),
+        };
     }
 
     private MovedPage Moved(string slug, FormerName former)

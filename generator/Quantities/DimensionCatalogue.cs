@@ -31,6 +31,11 @@ public static class DimensionCatalogue
         CarbonateHardness, Length, Volume, Conductivity, Salinity, Duration,
     ];
 
+    /// <summary>What two values of a dimension differ by: of an amount, an amount of its own kind.</summary>
+    public static Dimension DifferenceOf(Dimension dimension) =>
+        dimension == Temperature ? TemperatureDifference :
+        dimension == Acidity ? AcidityDifference : dimension;
+
     /// <summary>The dimension of that key, spelled exactly so.</summary>
     public static Dimension? Find(string key) => ByKey.GetValueOrDefault(key);
 }

@@ -39,10 +39,29 @@ public static class QuantityFormat
             return new ShownRange(string.Empty, IsApproximate: false);
         }
 
-        var unit = T.Dimension.For(system);
         var bound = !range.HasMax ? Bound.AtOrAbove : !range.HasMin ? Bound.AtOrBelow : Bound.None;
-        var ends = new Ends(range.Min?.Canonical, range.Max?.Canonical).In(unit);
-        return Show(ends, bound, unit, basis: null, rounding, T.Dimension.IsPoint);
+        return Computed(
+            T.Dimension, new Ends(range.Min?.Canonical, range.Max?.Canonical), bound, system, rounding);
+    }
+
+    /// <summary>
+    /// As above, of a dimension known only when the program runs; both ends in its canonical unit.
+    /// </summary>
+    /// <exception cref="ArgumentOutOfRangeException">An impossible value, or swapped ends.</exception>
+    public static ShownRange Computed(
+        Dimension dimension, double low, double high, UnitSystem system, Rounding rounding)
+    {
+        ArgumentNullException.ThrowIfNull(dimension);
+        var ends = new Ends(dimension.Require(low), dimension.Require(high));
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(low, high);
+        return Computed(dimension, ends, Bound.None, system, rounding);
+    }
+
+    private static ShownRange Computed(
+        Dimension dimension, Ends ends, Bound bound, UnitSystem system, Rounding rounding)
+    {
+        var unit = dimension.For(system);
+        return Show(ends.In(unit), bound, unit, basis: null, rounding, dimension.IsPoint);
     }
 
     private static ShownRange Translate(StatedRange range, Unit unit, Rounding rounding)

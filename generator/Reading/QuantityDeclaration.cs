@@ -28,8 +28,15 @@ internal sealed record QuantityDeclaration(Dimension Dimension, StatedRange Plau
             field, quantity.Dimension, Text(declared, "x-label"), quantity.Plausible,
             Range(declared, "x-window", quantity.Dimension), scale,
             declared["x-scale-start"] is null ? 0 : Range(declared, "x-scale-start", quantity.Dimension).Low!.Value,
-            Flag(declared, "x-relatives"), Flag(declared, "x-always-shown"));
+            Flag(declared, "x-relatives"), Flag(declared, "x-always-shown"))
+        {
+            DisagreeBeyond = declared["x-disagree"] is null
+                ? Width(Range(declared, "x-window", quantity.Dimension)) / 4
+                : Range(declared, "x-disagree", DimensionCatalogue.DifferenceOf(quantity.Dimension)).Low!.Value,
+        };
     }
+
+    private static double Width(StatedRange window) => window.High!.Value - window.Low!.Value;
 
     private static bool Flag(JObject declared, string name) => declared[name]?.Value<bool>() ?? false;
 

@@ -23,7 +23,20 @@ internal static class StoreBinder
             units.Value == "us" ? UnitSystem.US : UnitSystem.Metric, paper.Value,
             fields.Text("jurisdiction")?.Value,
             fields.Node("tap") is YamlMapping water ? Water(water, tap, "tap", quantities) : null,
-            [.. systems.OfType<YamlMapping>().Select(s => Water(s, system, "systems", quantities))]);
+            [.. systems.OfType<YamlMapping>().Select(s => Water(s, system, "systems", quantities))])
+        {
+            RelativesDisagree = Limits(fields, schema, quantities),
+        };
+    }
+
+    private static Dictionary<string, double> Limits(Fields fields, ContentSchema schema, QuantityBinder quantities)
+    {
+        const string field = "relativesDisagree";
+        if (fields.Node(field) is not YamlMapping limits || schema.Declaration(field) is not { } declared)
+            return [];
+        return Water(limits, (JObject)declared["properties"]!, field, quantities).Figures
+            .Where(f => f.Value.High is not null)
+            .ToDictionary(f => f.Key, f => f.Value.High!.Value);
     }
 
     private static StoreWater Water(YamlMapping water, JObject declared, string path, QuantityBinder quantities)

@@ -9,6 +9,15 @@ internal sealed record FigureFit(
     ComparedFigure Figure, ComparisonScale Scale, IReadOnlyList<ScaledRange?> Values,
     FitOutcome Middles, FitOutcome Widths)
 {
+    /// <summary>Entries whose value taught the others nothing.</summary>
+    public required IReadOnlySet<int> SetAside { get; init; }
+
+    /// <summary>The logarithm of the width, where all have the same; else nothing.</summary>
+    public double? OnlyLogWidth =>
+        Widths.Problem?.Kind == FitProblemKind.NoVariance
+            ? Values.Select(v => v?.LogWidth).FirstOrDefault(w => w is not null)
+            : null;
+
     /// <param name="setAside">Entries whose value must not teach the others anything.</param>
     public static FigureFit Make(ComparedFigure figure, Kinship kinship, IReadOnlySet<int> setAside)
     {
@@ -28,7 +37,10 @@ internal sealed record FigureFit(
                 kinship.Tree,
                 [.. values.Select((v, i) => v is { } value && !setAside.Contains(i) ? part(value) : null)]),
             VariancePrior.Weak);
-        return new FigureFit(figure, scale, values, Fit(v => v.Middle), Fit(v => v.LogWidth));
+        return new FigureFit(figure, scale, values, Fit(v => v.Middle), Fit(v => v.LogWidth))
+        {
+            SetAside = setAside,
+        };
     }
 
     /// <summary>What the others say of an entry's middle, its own value left out; nothing without a fit.</summary>

@@ -10,6 +10,7 @@ internal sealed class Kinship
     /// <summary>Ranks of the tree, counted from the root down.</summary>
     public const int Order = 0, Family = 1, Genus = 2, Species = 3;
 
+    private readonly Dictionary<string, int> _entries;
     private readonly Dictionary<string, int> _genera;
     private readonly Dictionary<string, int> _families;
     private readonly Dictionary<string, int> _orders;
@@ -17,6 +18,7 @@ internal sealed class Kinship
     public Kinship(SpeciesCollection collection)
     {
         Entries = collection.Entries;
+        _entries = Entries.Index().ToDictionary(e => e.Item.Name, e => e.Index);
         _orders = Numbers(collection.Orders);
         _families = Numbers(collection.Families);
         _genera = Numbers(collection.Genera);
@@ -32,6 +34,9 @@ internal sealed class Kinship
     public IReadOnlyList<Entry> Entries { get; }
 
     public NestedTree Tree { get; }
+
+    /// <summary>The number of an entry among the leaves.</summary>
+    public int IndexOf(Entry entry) => _entries[entry.Name];
 
     /// <summary>The number of a taxon at its rank, or nothing when the collection does not have it.</summary>
     public int? Find(TaxonRank rank, string name)

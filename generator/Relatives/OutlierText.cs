@@ -15,6 +15,11 @@ public static class OutlierText
             .Concat(engine.Collection.Entries.SelectMany(e => e.Accepted.Select(a => Unused(engine, e, a)))
                 .OfType<Diagnostic>());
 
+    /// <summary>Flagged values that a writer has accepted, with the reason.</summary>
+    public static IEnumerable<AcceptedDiagnostic> Accepted(RelativesEngine engine) =>
+        engine.Outliers.Where(o => o.Accepted is not null)
+            .Select(o => new AcceptedDiagnostic(Describe(o), o.Accepted!.Reason));
+
     private static Diagnostic Describe(Outlier outlier)
     {
         var unit = outlier.Stated.Value.Unit;

@@ -18,9 +18,6 @@ public sealed class RelativesEngine
 
     private const int MostRounds = 8;
 
-    /// <summary>Standard deviations from which a value is set aside at the beginning.</summary>
-    private const double OddFrom = 2.2;
-
     private readonly Kinship _kinship;
 
     private RelativesEngine(SpeciesCollection collection)
@@ -66,24 +63,6 @@ public sealed class RelativesEngine
         ];
     }
 
-    /// <summary>
-    /// A good place to begin: several wrong values together widen the scatter until none stands out
-    /// (masking). So everything at all odd is set aside first, and comes back when it fits.
-    /// </summary>
-    private HashSet<(int Figure, int Entry)> SetOddAside(IReadOnlyList<ComparedFigure> figures)
-    {
-        var odd = new HashSet<(int Figure, int Entry)>();
-        for (var round = 0; round < MostRounds; round++)
-        {
-            Ask(figures, odd);
-            var next = Tests().Where(t => Math.Abs(t.Z) > OddFrom).Select(t => (t.Figure, t.Entry)).ToHashSet();
-            if (next.SetEquals(odd))
-                break;
-            odd = next;
-        }
-        return odd;
-    }
-
     private void Ask(IReadOnlyList<ComparedFigure> figures, IReadOnlySet<(int Figure, int Entry)> aside)
     {
         Fits =
@@ -103,6 +82,17 @@ public sealed class RelativesEngine
     /// <summary>What relatives and the entry's own other figures foretell of a figure's middle.</summary>
     internal Normal? Foretold(int figure, int entry) =>
         Fits[figure].Foretold(entry) is { } foretold ? Others!.Adjust(figure, entry, foretold) : null;
+
+    /// <summary>The number of a figure by its field, or nothing when relatives are not compared on it.</summary>
+    internal int? FigureOf(string field)
+    {
+        for (var figure = 0; figure < Fits.Count; figure++)
+        {
+            if (Fits[figure].Figure.Field == field)
+                return figure;
+        }
+        return null;
+    }
 
     private IEnumerable<(int Figure, int Entry, double Z)> Tests() =>
         from fit in Fits.Index()

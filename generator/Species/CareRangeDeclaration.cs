@@ -30,7 +30,14 @@ public sealed record CareRangeDeclaration(
     RangeScale Scale,
     double ScaleStart,
     bool ComparedAmongRelatives,
-    bool IsAlwaysShown);
+    bool IsAlwaysShown)
+{
+    /// <summary>
+    /// How wide the stretch may be in which relatives look for the middle, in the canonical unit, before
+    /// they are said to disagree. Unless the schema says otherwise it is a quarter of the window.
+    /// </summary>
+    public required double DisagreeBeyond { get; init; }
+}
 
 /// <summary>A care property of a few words as the schema declares it, in its order of growing strength.</summary>
 public sealed record CareWordDeclaration(string Field, string Label, IReadOnlyList<string> Words);

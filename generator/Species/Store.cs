@@ -17,7 +17,15 @@ public sealed record Store(
     string Paper,
     string? Jurisdiction,
     StoreWater? Tap,
-    IReadOnlyList<StoreWater> Systems);
+    IReadOnlyList<StoreWater> Systems)
+{
+    /// <summary>
+    /// The shop's own limits beyond which relatives are said to disagree, by the field of the care range,
+    /// in the canonical unit of a difference.
+    /// </summary>
+    public IReadOnlyDictionary<string, double> RelativesDisagree { get; init; } =
+        new Dictionary<string, double>();
+}
 
 /// <summary>A water of the shop, its tap or a system of tanks, with the figures known of it.</summary>
 /// <param name="Figures">By the field of the care range: temperature, ph, hardness and so on.</param>

@@ -1,0 +1,84 @@
+using System.ComponentModel;
+using CareSheets.Collection;
+using CareSheets.Names;
+using CareSheets.Relatives;
+using Spectre.Console.Cli;
+
+namespace CareSheets.Commands;
+
+internal sealed class ArrivalSettings : ContentSettings
+{
+    [CommandArgument(0, "<name>")]
+    [Description("Scientific name of the species that has arrived, in quotes.")]
+    public string Name { get; init; } = "";
+
+    [CommandOption("--family <NAME>")]
+    [Description("Its family, where no species of its genus has an entry.")]
+    public string? Family { get; init; }
+}
+
+/// <summary>Writes a draft of a new entry from what relatives say.</summary>
+internal sealed class ArrivalCommand : Command<ArrivalSettings>
+{
+    public override int Execute(CommandContext context, ArrivalSettings settings, CancellationToken cancellationToken)
+    {
+        if (ScientificName.Parse(settings.Name) is not { } name)
+            return Refuse($"{settings.Name} is not a scientific name of a genus and an epithet, as in Danio rerio.");
+        var bench = new Workbench(settings);
+        if (bench.ReadCollection() is not { } collection)
+        {
+            new ConsoleOutput(settings).Diagnostics(bench.Bag.Sorted(), bench.Files);
+            return ExitCode.ContentNeedsAPerson;
+        }
+        var file = Path.Combine(settings.Content, "species", name.Slug + ".md").Replace('\\', '/');
+        if (File.Exists(file))
+            return Refuse($"{file} is there already, and is left as it is.");
+        if (collection.Find(name.Slug) is { } known)
+            return Refuse($"{name} is a former name of {known.ScientificName.Value}, which has an entry.");
+        if (Place(collection, name, settings.Family, out var problem) is not { } place)
+            return Refuse(problem);
+        return Write(DraftMaker.Make(RelativesEngine.Ask(collection), name, place), file, settings);
+    }
+
+    private static int Write(Draft draft, string file, ArrivalSettings settings)
+    {
+        using (var stream = new FileStream(file, FileMode.CreateNew))
+            stream.Write(System.Text.Encoding.UTF8.GetBytes(DraftText.Print(draft)));
+        if (settings.Json)
+            ConsoleOutput.Plain(DraftJson.Print(draft, file));
+        else
+            new ConsoleOutput(settings).Line(
+                $"{file} is a draft of {draft.Name} from {draft.Values.Count(v => v.Text.Length > 0)} values of " +
+                "its relatives. Check every line, add what is missing, and take out draft: true.");
+        return ExitCode.Clean;
+    }
+
+    /// <summary>By the genus where it has entries; else by the family that was named.</summary>
+    private static NewPlace? Place(
+        SpeciesCollection collection, ScientificName name, string? familyName, out string problem)
+    {
+        problem = "";
+        var genus = collection.Genera.FirstOrDefault(g => g.Name == name.Genus);
+        var asked = familyName ?? genus?.Parent;
+        if (asked is null)
+        {
+            problem = $"No entry is of the genus {name.Genus}. Name its family: --family NAME. " +
+                CollectionLinker.Suggest(name.Genus, collection.Genera.Select(g => g.Name));
+            return null;
+        }
+        if (genus is not null && genus.Parent != asked)
+            problem = $"The genus {genus.Name} is in the family {genus.Parent} here, not in {asked}.";
+        else if (collection.Families.FirstOrDefault(f => f.Name == asked) is { } family)
+            return new NewPlace(name.Genus, family.Name, family.Parent);
+        else
+            problem = $"No entry is of the family {asked}. " +
+                CollectionLinker.Suggest(asked, collection.Families.Select(f => f.Name));
+        return null;
+    }
+
+    private static int Refuse(string why)
+    {
+        Console.Error.WriteLine(why);
+        return ExitCode.WrongUse;
+    }
+}

@@ -1,0 +1,72 @@
+using CareSheets.Commands;
+using CareSheets.Names;
+using CareSheets.Relatives;
+using CareSheets.Tests.Support;
+using Newtonsoft.Json.Linq;
+
+namespace CareSheets.Tests.Relatives;
+
+/// <summary>Drafts of species that have no entry yet, from the repository's own collection.</summary>
+public sealed class DraftTests
+{
+    private static readonly RelativesEngine Engine = RelativesEngine.Ask(RealContent.Collection);
+
+    [Fact]
+    public void Words_stand_in_the_schemas_order_from_harmless_to_grave()
+    {
+        var schema = JObject.Parse(File.ReadAllText(Repository.At("schema", "entry.schema.json")));
+        foreach (var (path, words) in DraftMaker.Graver)
+        {
+            var parts = path.Split('.');
+            var declared = schema["properties"]![parts[0]]!["properties"]![parts[1]]!["enum"]!.Values<string>();
+            Assert.Equal(declared, words);
+        }
+    }
+
+    [Fact]
+    public void The_careful_end_is_never_milder_than_a_relative()
+    {
+        var draft = Draft("Danio", "Danionidae", "Cypriniformes");
+        var near = RealContent.Collection.Entries.Where(e => e.Genus == "Danio").ToList();
+        var words = DraftMaker.Graver["adult.mouth"].ToList();
+        Assert.True(near.Count > 1);
+        Assert.All(near, e => Assert.True(
+            words.IndexOf(draft.At("adult.mouth")!.Text) >= words.IndexOf(e.Adult.Mouth.Value)));
+        Assert.Equal(
+            near.Max(e => e.Company.Group.Value).ToString(System.Globalization.CultureInfo.InvariantCulture),
+            draft.At("company.group")!.Text);
+    }
+
+    [Fact]
+    public void Origin_laws_and_cautions_are_never_inferred()
+    {
+        var draft = Draft("Danio", "Danionidae", "Cypriniformes");
+        Assert.DoesNotContain(draft.Values, v => v.Path.StartsWith("origin", StringComparison.Ordinal));
+        Assert.DoesNotContain(draft.Values, v => v.Path.StartsWith("cautions", StringComparison.Ordinal));
+        var fields = DraftText.Print(draft).Split('\n').Where(l => !l.StartsWith('#')).ToList();
+        Assert.DoesNotContain(fields, l => l.Contains("countryCode", StringComparison.Ordinal));
+        foreach (var duty in new[] { "origin", "laws", "venom" })
+            Assert.Contains(draft.Missing, m => m.Contains(duty, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("Danio", "Danionidae", "Cypriniformes")]
+    [InlineData("Novum", "Danionidae", "Cypriniformes")]
+    [InlineData("Novum", "Loricariidae", "Siluriformes")]
+    public void A_draft_passes_the_schema_and_is_told_as_a_draft_only(string genus, string family, string order)
+    {
+        using var workshop = new Workshop();
+        var name = ScientificName.Parse($"{genus} novissimum")!;
+        var draft = DraftMaker.Make(Engine, name, new NewPlace(genus, family, order));
+        workshop.Write($"content/species/{name.Slug}.md", DraftText.Print(draft));
+        var bench = new Workbench(new ContentSettings { Content = workshop["content"] });
+        bench.ReadCollection();
+        var found = bench.Bag.Sorted().Where(d => d.Span.File.EndsWith($"{name.Slug}.md", StringComparison.Ordinal));
+        Assert.Equal("RD123", Assert.Single(found).Code.Id);
+        Assert.Contains("evidence: from relatives", File.ReadAllText(workshop[$"content/species/{name.Slug}.md"]),
+            StringComparison.Ordinal);
+    }
+
+    private static Draft Draft(string genus, string family, string order) => DraftMaker.Make(
+        Engine, ScientificName.Parse($"{genus} novissimus")!, new NewPlace(genus, family, order));
+}
