@@ -1,0 +1,15 @@
+using CareSheets.Species;
+
+namespace CareSheets.Tankmates;
+
+/// <summary>What a species needs of one figure of the water, such as its temperature.</summary>
+/// <param name="Keep">Long-term range, or nothing where the entry says nothing.</param>
+/// <param name="Prefers">Where it does best, or nothing where the entry makes no difference.</param>
+public sealed record WaterNeed(CareRangeDeclaration Declaration, Stretch? Keep, Stretch? Prefers)
+{
+    /// <summary>
+    /// Where it does best. Without a figure of its own that is the whole keep range, so that
+    /// widening either range never makes a verdict worse.
+    /// </summary>
+    public Stretch? Best => Prefers ?? Keep;
+}
