@@ -8,29 +8,28 @@ namespace CareSheets.Collection;
 /// Makes the collection out of what was read, and tells of every name that leads nowhere or to two
 /// places.
 /// </summary>
-public sealed class CollectionLinker(IReadOnlySet<string> names, DiagnosticBag bag)
+public sealed class CollectionLinker(KnownNames known, DiagnosticBag bag)
 {
     public SpeciesCollection Link(
         Store store, IReadOnlyList<Entry> entries, IReadOnlyList<Reference> references,
         IReadOnlyList<GlossaryTerm> glossary, IReadOnlyList<CareRangeDeclaration> ranges)
     {
-        var keys = references.Select(r => r.Key.Value).ToHashSet();
         foreach (var entry in entries)
         {
             CheckName(entry);
             CheckCountries(entry);
-            CheckReferences(entry, keys);
+            CheckReferences(entry);
             CheckBorrowed(entry, entries);
         }
         CheckNamesOnce(entries);
         ParentCheck.Check(entries, bag);
         CheckAddresses(entries.SelectMany(e => e.Origin.WaterBodies));
         CheckGlossary(glossary);
-        return new SpeciesCollection(store, Distinct(entries), references, glossary, ranges);
+        return new SpeciesCollection(store, entries.DistinctBy(e => e.Name), references, glossary, ranges, known);
     }
 
-    public static string Suggest(string name, IEnumerable<string> known) =>
-        EditDistance.Nearest(name, known) is { } nearest ? $"Did you mean {nearest}?" : "Check how it is spelt.";
+    public static string Suggest(string name, IEnumerable<string> candidates) =>
+        EditDistance.Nearest(name, candidates) is { } nearest ? $"Did you mean {nearest}?" : "Check how it is spelt.";
 
     private void CheckName(Entry entry)
     {
@@ -50,8 +49,10 @@ public sealed class CollectionLinker(IReadOnlySet<string> names, DiagnosticBag b
                 ("suggestion", code.Value == "UK" ? "The United Kingdom is GB." : "Look it up by the country's name."));
     }
 
-    private void CheckReferences(Entry entry, HashSet<string> keys)
+    private void CheckReferences(Entry entry)
     {
+        if (known.References is not { } keys)
+            return;
         var evidence = entry.Ranges.SelectMany(r => r.Kinds).Select(k => k.Evidence).Append(entry.Evidence)
             .Where(e => e.Kind == EvidenceKind.Published)
             .Select(e => new Sourced<string>(e.Key, e.Span));
@@ -70,9 +71,9 @@ public sealed class CollectionLinker(IReadOnlySet<string> names, DiagnosticBag b
 
     private void CheckLender(Entry entry, string field, Evidence evidence, IReadOnlyList<Entry> entries)
     {
-        if (!names.Contains(evidence.Key))
+        if (!known.Entries.Contains(evidence.Key))
         {
-            bag.Add(LinkCodes.NoSuchEntry, evidence.Span, ("name", evidence.Key), ("suggestion", Suggest(evidence.Key, names)));
+            bag.Add(LinkCodes.NoSuchEntry, evidence.Span, ("name", evidence.Key), ("suggestion", Suggest(evidence.Key, known.Entries)));
             return;
         }
         var lender = entries.FirstOrDefault(e => e.Name == evidence.Key);
@@ -106,10 +107,8 @@ public sealed class CollectionLinker(IReadOnlySet<string> names, DiagnosticBag b
 
     private void CheckGlossary(IReadOnlyList<GlossaryTerm> glossary)
     {
-        var keys = glossary.Select(t => t.Key.Value).ToHashSet();
+        var keys = known.Terms ?? new HashSet<string>();
         foreach (var key in glossary.SelectMany(t => t.See).Where(k => !keys.Contains(k.Value)))
             bag.Add(LinkCodes.NoSuchTerm, key.Span, ("name", key.Value), ("suggestion", Suggest(key.Value, keys)));
     }
-
-    private static IEnumerable<Entry> Distinct(IReadOnlyList<Entry> entries) => entries.DistinctBy(e => e.Name);
 }

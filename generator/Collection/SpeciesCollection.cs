@@ -13,8 +13,9 @@ public sealed class SpeciesCollection
 
     internal SpeciesCollection(
         Store store, IEnumerable<Entry> entries, IEnumerable<Reference> references,
-        IEnumerable<GlossaryTerm> glossary, IReadOnlyList<CareRangeDeclaration> ranges)
+        IEnumerable<GlossaryTerm> glossary, IReadOnlyList<CareRangeDeclaration> ranges, KnownNames known)
     {
+        Known = known;
         Store = store;
         Ranges = ranges;
         Entries = [.. entries.OrderBy(e => e.ScientificName.Value.ToString(), StringComparer.Ordinal)];
@@ -33,6 +34,8 @@ public sealed class SpeciesCollection
 
     /// <summary>The care ranges that the schema declares, in its order.</summary>
     public IReadOnlyList<CareRangeDeclaration> Ranges { get; }
+
+    public KnownNames Known { get; }
 
     /// <summary>By scientific name.</summary>
     public IReadOnlyList<Entry> Entries { get; }

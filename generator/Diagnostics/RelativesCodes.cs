@@ -6,7 +6,7 @@ namespace CareSheets.Diagnostics;
 public static class RelativesCodes
 {
     public static readonly DiagnosticCode ApartFromCongeners = new("AU501", Warning,
-        "{label} {value} overlaps with none of its {count} relatives in {genus}",
+        "{label} {value} overlaps with no other species of {genus} ({count} compared)",
         "If it is right, leave it; if not, look for a slip in the number or the unit.");
 
     public static readonly IReadOnlyList<DiagnosticCode> All = [ApartFromCongeners];

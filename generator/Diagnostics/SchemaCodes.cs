@@ -15,7 +15,7 @@ public static class SchemaCodes
         "{field} can't be “{value}”", "One of: {allowed}.");
 
     public static readonly DiagnosticCode WrongType = new("SC204", Error,
-        "{field} has {actual} where {expected} is expected", "{about}");
+        "{field} has {actual}; it takes {expected}", "{about}");
 
     public static readonly DiagnosticCode NoValue = new("SC205", Error,
         "{field} has no value", "{about}");

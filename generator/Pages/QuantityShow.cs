@@ -17,17 +17,20 @@ public sealed class QuantityShow(Words words, UnitSystem units)
 {
     public Shown Show(StatedRange range, Rounding rounding)
     {
-        if (units != UnitSystem.Both)
-            return new Shown(In(range, units, rounding), "");
-        var own = range.Unit.System == UnitSystem.US ? UnitSystem.US : UnitSystem.Metric;
-        var other = own == UnitSystem.US ? UnitSystem.Metric : UnitSystem.US;
-        var second = In(range, other, rounding);
-        return second == range.Text ? new Shown(range.Text, "") : new Shown(range.Text, second);
+        var shown = units == UnitSystem.Both
+            ? QuantityFormat.InBoth(range, rounding)
+            : [QuantityFormat.In(range, units, rounding)];
+        var texts = shown.Select(Say).Distinct().ToList();
+        return new Shown(texts[0], string.Join(words["sentence.list_separator"], texts.Skip(1)));
     }
 
-    private string In(StatedRange range, UnitSystem system, Rounding rounding)
+    private string Say(ShownRange shown) =>
+        shown.IsApproximate ? words.Say("sentence.about", ("figure", Spell(shown.Text))) : Spell(shown.Text);
+
+    /// <summary>Units that the theme has a word for are spelt out, such as years.</summary>
+    private string Spell(string text)
     {
-        var shown = QuantityFormat.In(range, system, rounding);
-        return shown.IsApproximate ? words.Say("sentence.about", ("figure", shown.Text)) : shown.Text;
+        var space = text.LastIndexOf(' ');
+        return space < 0 ? text : text[..(space + 1)] + words.Or("unit." + text[(space + 1)..], text[(space + 1)..]);
     }
 }

@@ -27,17 +27,20 @@ public static class QuantityFormat
         return [.. systems.Select(system => In(range, system, rounding)).Distinct()];
     }
 
-    /// <summary>A range that nobody typed, such as an estimate, rounded in the same way.</summary>
+    /// <summary>
+    /// A range that nobody typed, such as an estimate, rounded in the same way; empty text for one
+    /// without ends.
+    /// </summary>
     public static ShownRange Computed<T>(Range<T> range, UnitSystem system, Rounding rounding)
         where T : struct, IQuantity<T>
     {
-        var unit = T.Dimension.For(system);
-        var bound = (range.HasMin, range.HasMax) switch
+        if (range == default)
         {
-            (true, false) => Bound.AtOrAbove,
-            (false, true) => Bound.AtOrBelow,
-            (true, true) or (false, false) => Bound.None,
-        };
+            return new ShownRange(string.Empty, IsApproximate: false);
+        }
+
+        var unit = T.Dimension.For(system);
+        var bound = !range.HasMax ? Bound.AtOrAbove : !range.HasMin ? Bound.AtOrBelow : Bound.None;
         var ends = new Ends(range.Min?.Canonical, range.Max?.Canonical).In(unit);
         return Show(ends, bound, unit, basis: null, rounding, T.Dimension.IsPoint);
     }

@@ -5,13 +5,13 @@ namespace CareSheets.Reading;
 
 /// <summary>
 /// Everything read from a content folder, not yet linked. Entries that could not be bound are
-/// missing from <see cref="Entries"/> but named in <see cref="Names"/>, so that links to them are
-/// not called broken as well.
+/// missing from <see cref="Entries"/> but known by name, so that links to them are not called broken
+/// as well.
 /// </summary>
 public sealed record Content(
     Store? Store,
     IReadOnlyList<Entry> Entries,
-    IReadOnlySet<string> Names,
+    KnownNames Known,
     IReadOnlyList<Reference> References,
     IReadOnlyList<GlossaryTerm> Glossary,
     IReadOnlyList<CareRangeDeclaration> Ranges,

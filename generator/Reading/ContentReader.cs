@@ -25,20 +25,25 @@ public sealed class ContentReader(string contentFolder, string schemaFolder, Dia
             return null;
         var schema = new EntrySchema(entries);
         var (bound, names) = ReadEntries(schema);
+        var works = YamlFile("references.yaml", references);
+        var words = YamlFile("glossary.yaml", glossary);
         return new Content(
             YamlFile("store.yaml", store) is { } root ? StoreBinder.Bind(root, new QuantityBinder(bag), store) : null,
-            bound, names,
-            YamlFile("references.yaml", references) is { } works ? KeyedBinder.References(works) : [],
-            YamlFile("glossary.yaml", glossary) is { } words ? KeyedBinder.Glossary(words) : [],
+            bound,
+            new KnownNames(names, names.Except(bound.Select(e => e.Name)).ToHashSet(), Keys(works), Keys(words)),
+            works is null ? [] : KeyedBinder.References(works),
+            words is null ? [] : KeyedBinder.Glossary(words),
             schema.Ranges,
             _files);
     }
 
-    private (IReadOnlyList<Entry>, IReadOnlySet<string>) ReadEntries(EntrySchema schema)
+    private static HashSet<string>? Keys(YamlMapping? root) => root?.Fields.Select(f => f.Key.Text).ToHashSet();
+
+    private (IReadOnlyList<Entry>, HashSet<string>) ReadEntries(EntrySchema schema)
     {
         var folder = Path.Combine(contentFolder, "species");
         if (!HasFolder(folder, "--content"))
-            return ([], new HashSet<string>());
+            return ([], []);
         var paths = Directory.GetFiles(folder).Order(StringComparer.Ordinal).ToList();
         var entryPaths = paths.Where(p => p.EndsWith(".md", StringComparison.Ordinal)).ToList();
         foreach (var stray in paths.Except(entryPaths).Where(p => !Path.GetFileName(p).StartsWith('.')))

@@ -55,8 +55,12 @@ internal sealed class QuantityBinder(DiagnosticBag bag)
             ("example", expected.Example), ("units", string.Join(", ", expected.Units.Select(u => u.Spellings[0]))),
             ("suggestion", expected.Example),
         ];
-        return Diagnostic.Of(CodeOf(problem.Kind), part.Span, [.. known, .. problem.Values.Select(v => (v.Key, v.Value))]);
+        return Diagnostic.Of(CodeOf(problem.Kind), part.Span, [.. known, .. problem.Values.Select(Named)]);
     }
+
+    /// <summary>Dimensions are given by key; people are told their names.</summary>
+    private static (string, string) Named(KeyValuePair<string, string> value) =>
+        (value.Key, DimensionCatalogue.Find(value.Value) is { } dimension ? DimensionName.Of(dimension) : value.Value);
 
     private static Sourced<string> Part(Sourced<string> text, QuantityProblem problem)
     {

@@ -21,7 +21,7 @@ internal sealed class YamlReader(SourceFile file, int firstLine, DiagnosticBag b
             return null;
         try
         {
-            return ReadDocument(new Parser(new StringReader(yaml)));
+            return ReadDocument(new GuardedParser(new Parser(new StringReader(OpenEnds.Shield(yaml)))));
         }
         catch (YamlStop)
         {
@@ -34,7 +34,7 @@ internal sealed class YamlReader(SourceFile file, int firstLine, DiagnosticBag b
         }
     }
 
-    private YamlMapping? ReadDocument(Parser parser)
+    private YamlMapping? ReadDocument(GuardedParser parser)
     {
         parser.Consume<StreamStart>();
         if (!parser.TryConsume<DocumentStart>(out _))
@@ -52,7 +52,7 @@ internal sealed class YamlReader(SourceFile file, int firstLine, DiagnosticBag b
         return null;
     }
 
-    private YamlNode ReadNode(Parser parser, int level)
+    private YamlNode ReadNode(GuardedParser parser, int level)
     {
         var next = parser.Consume<ParsingEvent>();
         if (next is AnchorAlias || next is NodeEvent { Anchor.IsEmpty: false })
@@ -64,14 +64,14 @@ internal sealed class YamlReader(SourceFile file, int firstLine, DiagnosticBag b
         return next switch
         {
             Scalar scalar => new YamlScalar(
-                scalar.Value, scalar.Style == ScalarStyle.Plain, Span(scalar.Start, scalar.End)),
+                OpenEnds.Unshield(scalar.Value), scalar.Style == ScalarStyle.Plain, Span(scalar.Start, scalar.End)),
             MappingStart => ReadMapping(parser, next, level),
             SequenceStart => ReadSequence(parser, next, level),
             _ => throw Stop(ReadingCodes.NotAMapping, next),
         };
     }
 
-    private YamlMapping ReadMapping(Parser parser, ParsingEvent start, int level)
+    private YamlMapping ReadMapping(GuardedParser parser, ParsingEvent start, int level)
     {
         var fields = new Dictionary<string, YamlField>();
         while (parser.Current is not MappingEnd)
@@ -86,7 +86,7 @@ internal sealed class YamlReader(SourceFile file, int firstLine, DiagnosticBag b
         return new YamlMapping([.. fields.Values], Span(start.Start, parser.Consume<MappingEnd>().End));
     }
 
-    private YamlSequence ReadSequence(Parser parser, ParsingEvent start, int level)
+    private YamlSequence ReadSequence(GuardedParser parser, ParsingEvent start, int level)
     {
         var items = new List<YamlNode>();
         while (parser.Current is not SequenceEnd)

@@ -44,17 +44,19 @@ internal sealed class ProseLinks(SpeciesCollection collection, EntryProse prose,
         var name = target.EndsWith(".md", StringComparison.Ordinal) ? target[..^3] : target;
         if (collection.Find(name) is { } entry)
             return Routes.Between(Routes.Species(prose.Entry), Routes.Species(entry));
-        var known = collection.Entries.Select(e => e.Name).Concat(collection.FormerNames.Keys);
+        if (collection.Known.Unread.Contains(name))
+            return "#"; // its own mistakes have been told; no page is written
+        var known = collection.Known.Entries.Concat(collection.FormerNames.Keys);
         return Refuse(link, LinkCodes.NoSuchEntry,
             ("name", Shorten(name)), ("suggestion", CollectionLinker.Suggest(name, known)));
     }
 
     private string Word(LinkInline link, string key)
     {
-        if (collection.Glossary.Any(t => t.Key.Value == key))
+        if (collection.Known.Terms?.Contains(key) != false)
             return $"{Routes.Between(Routes.Species(prose.Entry), Routes.Glossary)}#{key}";
         return Refuse(link, LinkCodes.NoSuchTerm, ("name", Shorten(key)),
-            ("suggestion", CollectionLinker.Suggest(key, collection.Glossary.Select(t => t.Key.Value))));
+            ("suggestion", CollectionLinker.Suggest(key, collection.Known.Terms)));
     }
 
     /// <summary>A refused link points nowhere, so that even a page shown in spite of it is harmless.</summary>

@@ -37,7 +37,7 @@ public sealed class ProseRenderer(SpeciesCollection collection)
         catch (ArgumentException failure) when (failure.Message.Contains("nested", StringComparison.Ordinal))
         {
             // Markdig gives up on text nested too deeply with this exception alone.
-            bag.Add(LinkCodes.UnreadableProse, entry.Prose.Start, ("reason", failure.Message.Split('\n')[0]));
+            bag.Add(LinkCodes.UnreadableProse, entry.Prose.Start, ("reason", failure.Message.Split(" - ")[0]));
             return null;
         }
     }

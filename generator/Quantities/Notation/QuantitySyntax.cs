@@ -93,7 +93,7 @@ internal sealed class QuantitySyntax(string text, QuantityProblems problems)
     {
         var digits = figure.AsSpan(Sign.IsDash(figure[0]) ? 1 : 0);
         var point = digits.IndexOf('.');
-        return digits.Length <= MostDigits + 1
+        return digits.Length <= (point < 0 ? MostDigits : MostDigits + 1)
             && !digits.ContainsAnyExcept(DigitsAndPoint)
             && digits[(point + 1)..].IndexOf('.') < 0
             && digits[^1] != '.';

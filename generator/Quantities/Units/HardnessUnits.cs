@@ -6,9 +6,9 @@ namespace CareSheets.Quantities.Units;
 /// </summary>
 /// <remarks>
 /// Definitions: 1 °dH = 10 mg CaO per litre; 1 °fH = 10 mg CaCO₃ per litre; 1 °e (Clark) = 1 grain
-/// CaCO₃ per imperial gallon; 1 gpg = 1 grain per US gallon (from memory). The grain is
-/// 64.79891 mg exactly, the gallons 3.785411784 L and 4.54609 L (NIST SP 811, Appendix B).
-/// Molar masses, g/mol: CaCO₃ 100.0869, CaO 56.0774 (from memory).
+/// CaCO₃ per imperial gallon; 1 gpg = 1 grain CaCO₃ per US gallon; the grain is 64.79891 mg
+/// exactly; molar masses in g/mol are CaCO₃ 100.0869 and CaO 56.0774 (all from memory; the tests
+/// compare with two figures seen in print). The gallons are those of <see cref="VolumeUnits"/>.
 /// </remarks>
 internal static class HardnessUnits
 {

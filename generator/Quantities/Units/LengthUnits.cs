@@ -1,7 +1,9 @@
 namespace CareSheets.Quantities.Units;
 
 /// <summary>Units for the size of a fish or the side of a tank.</summary>
-/// <remarks>1 in = 2.54 cm and 1 ft = 30.48 cm exactly (NIST SP 811, Appendix B.8).</remarks>
+/// <remarks>
+/// 1 in = 2.54 cm exactly (16 CFR 500.19; NIST SP 811, Appendix B, from memory); 1 ft = 12 in.
+/// </remarks>
 internal static class LengthUnits
 {
     public static readonly Unit Centimetre =

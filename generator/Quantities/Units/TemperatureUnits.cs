@@ -3,8 +3,8 @@ namespace CareSheets.Quantities.Units;
 /// <summary>Degrees, once as places on a scale and once as distances on it.</summary>
 /// <remarks>
 /// °C = (°F − 32) ÷ 1.8 and, for a difference, Δ°C = Δ°F ÷ 1.8, both exact
-/// (NIST SP 811, Appendix B.8). Kelvins are read only as a difference: "4 K" in a field
-/// for a temperature is far likelier a swing than a place near absolute zero.
+/// (NIST SP 811, Appendix B, from memory). Kelvins are read only as a difference: "4 K" in a
+/// field for a temperature is far likelier a swing than a place near absolute zero.
 /// </remarks>
 internal static class TemperatureUnits
 {
@@ -44,7 +44,7 @@ internal static class TemperatureUnits
         new("temperature", [Celsius, Fahrenheit], Celsius, Fahrenheit)
         {
             IsPoint = true,
-            Minimum = -273.15, // absolute zero, by definition of the Celsius scale (SI brochure)
+            Minimum = -273.15, // absolute zero, by definition of the Celsius scale
             MetricUpTo = 45, // warmer than any water with fish in it: common practice, no source
             Ambiguous = [new(AmbiguityReason.WhichScale, BareDegree, [Celsius, Fahrenheit])],
             Example = "22–26 °C",

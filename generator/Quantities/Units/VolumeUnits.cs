@@ -2,8 +2,8 @@ namespace CareSheets.Quantities.Units;
 
 /// <summary>Units for the water a tank holds.</summary>
 /// <remarks>
-/// 1 US gal = 231 in³ = 3.785411784 L exactly (16 CFR 500.19 prints 3.785 41; NIST SP 811,
-/// Appendix B.8); 1 imperial gallon = 4.54609 L exactly (NIST SP 811, Appendix B.8).
+/// 1 US gal = 231 in³ = 3.785411784 L exactly (16 CFR 500.19 prints 3.785 41; all digits in
+/// NIST SP 811, Appendix B, from memory); 1 imperial gallon = 4.54609 L exactly (from memory).
 /// </remarks>
 internal static class VolumeUnits
 {
