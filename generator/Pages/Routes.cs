@@ -18,6 +18,11 @@ public static class Routes
     public const string Origins = "origins/index.html";
     public const string Glossary = "words.html";
     public const string About = "about.html";
+    public const string Together = "together.html";
+    public const string FitsMyTank = "fits-my-tank.html";
+    public const string MateNames = "tankmates-names.js";
+    public const string MateVerdicts = "tankmates-verdicts.js";
+    public const string MateNeeds = "tankmates-needs.js";
     public const string Papers = "papers/index.html";
 
     public static string Species(Entry entry) => Species(entry.Name);

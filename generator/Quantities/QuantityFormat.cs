@@ -32,17 +32,23 @@ public static class QuantityFormat
     /// without ends.
     /// </summary>
     public static ShownRange Computed<T>(Range<T> range, UnitSystem system, Rounding rounding)
-        where T : struct, IQuantity<T>
+        where T : struct, IQuantity<T> =>
+        Computed(T.Dimension, range.Min?.Canonical, range.Max?.Canonical, system, rounding);
+
+    /// <summary>The same for ends in the canonical unit of a dimension known only at run time.</summary>
+    public static ShownRange Computed(
+        Dimension dimension, double? low, double? high, UnitSystem system, Rounding rounding)
     {
-        if (range == default)
+        ArgumentNullException.ThrowIfNull(dimension);
+        if (low is null && high is null)
         {
             return new ShownRange(string.Empty, IsApproximate: false);
         }
 
-        var unit = T.Dimension.For(system);
-        var bound = !range.HasMax ? Bound.AtOrAbove : !range.HasMin ? Bound.AtOrBelow : Bound.None;
-        var ends = new Ends(range.Min?.Canonical, range.Max?.Canonical).In(unit);
-        return Show(ends, bound, unit, basis: null, rounding, T.Dimension.IsPoint);
+        var unit = dimension.For(system);
+        var bound = high is null ? Bound.AtOrAbove : low is null ? Bound.AtOrBelow : Bound.None;
+        var ends = new Ends(low, high).In(unit);
+        return Show(ends, bound, unit, basis: null, rounding, dimension.IsPoint);
     }
 
     private static ShownRange Translate(StatedRange range, Unit unit, Rounding rounding)

@@ -62,7 +62,7 @@ public sealed class Acquaintances
             yield return new PairReason(table.Aspect, reason, Mates[first], Mates[second]);
         if (table.Aspect.IsMutual)
             yield break;
-        foreach (var reason in table.Between(second, first).Where(r => !PairJudge.SaidTwice(r)))
+        foreach (var reason in table.Between(second, first).Where(r => !PairJudge.IsSaidOnce(r.Kind)))
             yield return new PairReason(table.Aspect, reason, Mates[second], Mates[first]);
     }
 

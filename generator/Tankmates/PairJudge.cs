@@ -28,11 +28,11 @@ public sealed class PairJudge(IReadOnlyList<CareRangeDeclaration> ranges)
             yield return new PairReason(aspect, reason, first, second);
         if (aspect.IsMutual)
             yield break;
-        foreach (var reason in aspect.Judge(second, first).Where(r => !SaidTwice(r)))
+        foreach (var reason in aspect.Judge(second, first).Where(r => !IsSaidOnce(r.Kind)))
             yield return new PairReason(aspect, reason, second, first);
     }
 
     /// <summary>Some reasons of an aspect that looks both ways are mutual all the same.</summary>
-    internal static bool SaidTwice(Reason reason) =>
-        reason.Kind is ReasonKind.RivalsForPlace or ReasonKind.MayCross;
+    internal static bool IsSaidOnce(ReasonKind kind) =>
+        kind is ReasonKind.RivalsForPlace or ReasonKind.MayCross;
 }

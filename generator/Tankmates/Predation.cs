@@ -100,7 +100,8 @@ public static class Predation
         : SmallestTotal(prey) <= UsualPrey * LargestTotal(predator) ? Verdict.KeepApart
         : Verdict.WithCare;
 
-    private static bool Fits(Body predator, Body prey, double margin) =>
+    /// <summary>Whether prey passes the mouth and is no longer than the reach, each times the margin.</summary>
+    internal static bool Fits(Body predator, Body prey, double margin) =>
         Depth(prey) <= margin * Gape(predator) && SmallestTotal(prey) <= margin * Reach(predator);
 
     private static double LargestStandard(Body body) => body.Basis == LengthBasis.Total

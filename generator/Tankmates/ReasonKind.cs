@@ -17,8 +17,18 @@ public enum ReasonKind
     UnknownOfOther,
     UnknownOfBoth,
 
+    /// <summary>One eats fish, and Other fits its mouth and reach.</summary>
     WouldSwallow,
+
+    /// <summary>One eats fish, and Other is short beside it, if too deep to go down whole.</summary>
+    WouldHunt,
+
+    /// <summary>One eats fish, and Other is but little too large.</summary>
     MightSwallow,
+
+    /// <summary>One does not hunt fish, but Other would fit its mouth.</summary>
+    MightTake,
+
     MuchLarger,
     Fierce,
     Feisty,

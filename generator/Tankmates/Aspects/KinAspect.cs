@@ -10,10 +10,7 @@ public sealed class KinAspect : IAspect
     public object Facet(Tankmate mate) => (mate.Genus, mate.OwnKind);
 
     public IEnumerable<Detail> Details(Tankmate mate) =>
-    [
-        Detail.OfWord<Temper>("own_kind", "ownKind", mate.OwnKind),
-        Detail.OfWord("genus", "=" + mate.Genus),
-    ];
+        [Detail.OfWord<Temper>("own_kind", "ownKind", mate.OwnKind)];
 
     public IEnumerable<Reason> Judge(Tankmate one, Tankmate other)
     {

@@ -30,9 +30,18 @@ public sealed class SwallowingAspect : IAspect
     {
         var verdict = Predation.Judge(one.Body, other.Body);
         if (verdict != Verdict.Suits)
-            return [new Reason(verdict == Verdict.KeepApart ? ReasonKind.WouldSwallow : ReasonKind.MightSwallow, verdict)];
+            return [new Reason(KindOf(one.Body, other.Body, verdict), verdict)];
         return Predation.LargestTotal(one.Body) > Predation.MuchLarger * Predation.SmallestTotal(other.Body)
             ? [new Reason(ReasonKind.MuchLarger, Verdict.WithCare)]
             : [];
     }
+
+    private static ReasonKind KindOf(Body predator, Body prey, Verdict verdict) =>
+        (verdict == Verdict.KeepApart, Predation.Fits(predator, prey, 1)) switch
+        {
+            (true, true) => ReasonKind.WouldSwallow,
+            (true, false) => ReasonKind.WouldHunt,
+            (false, true) => ReasonKind.MightTake,
+            (false, false) => ReasonKind.MightSwallow,
+        };
 }

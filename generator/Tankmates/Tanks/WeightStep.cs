@@ -20,7 +20,7 @@ public sealed record WeightStep(double UpTo, double Glass)
     private const double GravelWeight = 1.6 / 1000;
     private const double GravelDisplaces = 0.6;
 
-    public double Box => Filled * Water;
+    public static double Box => Filled * Water;
 
     public double Walls => 2 * Glass * (GlassWeight - Box);
 
