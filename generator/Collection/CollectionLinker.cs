@@ -35,7 +35,8 @@ public sealed class CollectionLinker(KnownNames known, DiagnosticBag bag)
     {
         var name = entry.ScientificName.Value;
         if (entry.Name != name.Slug)
-            bag.Add(LinkCodes.FileName, entry.ScientificName.Span, ("name", name.ToString()), ("file", name.Slug + ".md"));
+            bag.Add(LinkCodes.FileName, entry.ScientificName.Span,
+                ("name", name.ToString()), ("file", name.Slug + ".md"));
         var expected = entry.Authorship.Value.For(name, entry.OriginalName.Value);
         if (expected != entry.Authorship.Value)
             bag.Add(LinkCodes.Parentheses, entry.Authorship.Span,
@@ -73,11 +74,13 @@ public sealed class CollectionLinker(KnownNames known, DiagnosticBag bag)
     {
         if (!known.Entries.Contains(evidence.Key))
         {
-            bag.Add(LinkCodes.NoSuchEntry, evidence.Span, ("name", evidence.Key), ("suggestion", Suggest(evidence.Key, known.Entries)));
+            bag.Add(LinkCodes.NoSuchEntry, evidence.Span,
+                ("name", evidence.Key), ("suggestion", Suggest(evidence.Key, known.Entries)));
             return;
         }
         var lender = entries.FirstOrDefault(e => e.Name == evidence.Key);
-        var lends = lender is not null && lender != entry && lender.Range(field)?.Kinds.Any(k => k.Evidence.IsOwn) == true;
+        var lends = lender is not null && lender != entry &&
+            lender.Range(field)?.Kinds.Any(k => k.Evidence.IsOwn) == true;
         if (lender is not null && !lends)
             bag.Add(LinkCodes.LikeHasNone, evidence.Span, ("name", evidence.Key), ("field", field));
     }

@@ -14,7 +14,9 @@ internal sealed class RelativesSettings : ContentSettings
     public string? Name { get; init; }
 }
 
-/// <summary>What relatives say of a species, range by range; without a name, every value that fits none of them.</summary>
+/// <summary>
+/// What relatives say of a species, range by range; without a name, every value that fits none of them.
+/// </summary>
 internal sealed class RelativesCommand : Command<RelativesSettings>
 {
     public override int Execute(CommandContext context, RelativesSettings settings, CancellationToken cancellationToken)
@@ -51,7 +53,8 @@ internal sealed class RelativesCommand : Command<RelativesSettings>
         if (collection.Find(EntryNames.Slug(name)) is not { } entry)
         {
             var known = collection.Entries.Select(e => e.Name).Concat(collection.FormerNames.Keys);
-            Console.Error.WriteLine($"There is no entry {name}. {CollectionLinker.Suggest(EntryNames.Slug(name), known)}");
+            var suggestion = CollectionLinker.Suggest(EntryNames.Slug(name), known);
+            Console.Error.WriteLine($"There is no entry {name}. {suggestion}");
             return ExitCode.WrongUse;
         }
         ConsoleOutput.Plain(asJson ? RelativesJson.Print(collection, entry) : Text(collection, entry));
@@ -61,7 +64,8 @@ internal sealed class RelativesCommand : Command<RelativesSettings>
     private static string Text(SpeciesCollection collection, Entry entry)
     {
         var congeners = collection.Congeners(entry).ToList();
-        var lines = new List<string> { $"{entry.ScientificName.Value} and its {congeners.Count} relatives in {entry.Genus}" };
+        var heading = $"{entry.ScientificName.Value} and the other species of {entry.Genus} ({congeners.Count})";
+        var lines = new List<string> { heading };
         foreach (var declared in collection.Ranges.Where(r => r.ComparedAmongRelatives))
         {
             lines.Add($"{declared.Label}");

@@ -22,7 +22,7 @@ internal static class RelativesJson
             r => collection.Congeners(entry).Prepend(entry).ToDictionary(
                 e => e.ScientificName.Value.ToString(),
                 e => e.Range(r.Field)?.Of(RangeKind.Keep)?.Range.Value.Text));
-        return JsonSerializer.Serialize(
-            new { species = entry.ScientificName.Value.ToString(), genus = entry.Genus, keep = ranges }, Options) + "\n";
+        var answer = new { species = entry.ScientificName.Value.ToString(), genus = entry.Genus, keep = ranges };
+        return JsonSerializer.Serialize(answer, Options) + "\n";
     }
 }

@@ -38,6 +38,12 @@ public static class SchemaCodes
     public static readonly DiagnosticCode BadSchema = new("SC211", Error,
         "The schema can't be used: {reason}", "Compare it with the last version that worked.");
 
+    public static readonly DiagnosticCode NoSuchDay = new("SC212", Error,
+        "The calendar has no day {value}", "Write year-month-day, as in 2026-10-02.");
+
     public static readonly IReadOnlyList<DiagnosticCode> All =
-        [Missing, Unknown, NotInList, WrongType, NoValue, WrongForm, WrongCount, Twice, OutOfBounds, Other, BadSchema];
+    [
+        Missing, Unknown, NotInList, WrongType, NoValue, WrongForm, WrongCount, Twice, OutOfBounds,
+        Other, BadSchema, NoSuchDay,
+    ];
 }

@@ -15,7 +15,7 @@ public static class TemplateCodes
         "The theme has no template {name}", "Every kind of page needs one.");
 
     public static readonly DiagnosticCode NoWord = new("TP604", Error,
-        "The theme has no words for {key}", "Add a line {key} to words.yaml.");
+        "The theme has no words for {key}", "Add it to words.yaml or sentences.yaml of the theme.");
 
     public static readonly DiagnosticCode MissingBlank = new("TP605", Error,
         "The words for {key} leave out {blank}", "Put {blank} where the value belongs.");

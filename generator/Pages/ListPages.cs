@@ -73,7 +73,8 @@ public sealed record PaperLine(string ScientificName, string VernacularName, str
 
 /// <summary>A former name, which leads to today's.</summary>
 public sealed record MovedPage(
-    string Address, PageFrame Frame, string FormerName, string ScientificName, string VernacularName, string Href) : IPage
+    string Address, PageFrame Frame, string FormerName, string ScientificName, string VernacularName,
+    string Href) : IPage
 {
     public string Template => "moved";
 }

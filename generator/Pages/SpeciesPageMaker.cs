@@ -40,7 +40,7 @@ internal sealed class SpeciesPageMaker(Site site, Acquaintances mates)
             Mates = _mates.Make(entry),
             Relatives = Relatives(entry, address),
             Countries = [.. entry.Origin.CountryCodes.Select(c => Country(c, address))],
-            Waters = [.. entry.Origin.WaterBodies.Select(w => new Link(w.Value, Routes.Between(address, Routes.Water(w.Value))))],
+            Waters = [.. entry.Origin.WaterBodies.Select(w => Water(w, address))],
             Place = Place(entry),
             Cautions = [.. entry.Cautions.Select(c => c.Value)],
             Evidence = new EvidenceFacts(site).Make(entry),
@@ -54,13 +54,18 @@ internal sealed class SpeciesPageMaker(Site site, Acquaintances mates)
     private Link Country(Sourced<string> code, string from) =>
         new(CountryName.Of(code.Value, site.Words), Routes.Between(from, Routes.Country(code.Value)));
 
-    private static IReadOnlyList<Link> Classification(Entry entry, string from)
+    private static Link Water(Sourced<string> water, string from) =>
+        new(water.Value, Routes.Between(from, Routes.Water(water.Value)));
+
+    private IReadOnlyList<Link> Classification(Entry entry, string from)
     {
-        var rows = new (TaxonRank Rank, string Name)[]
-        {
-            (TaxonRank.Order, entry.Order.Value), (TaxonRank.Family, entry.Family.Value), (TaxonRank.Genus, entry.Genus),
-        };
-        return [.. rows.Select(t => new Link(t.Name, Routes.Between(from, Routes.Taxon(t.Rank, t.Name)), t.Rank == TaxonRank.Genus))];
+        var rows = new SpeciesRows(site, from);
+        return
+        [
+            rows.TaxonLink(TaxonRank.Order, entry.Order.Value),
+            rows.TaxonLink(TaxonRank.Family, entry.Family.Value),
+            rows.TaxonLink(TaxonRank.Genus, entry.Genus),
+        ];
     }
 
     private IReadOnlyList<Fact> Glance(Entry entry, IReadOnlyList<RangeRow> water) =>

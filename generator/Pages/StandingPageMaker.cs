@@ -4,7 +4,10 @@ using CareSheets.Species;
 
 namespace CareSheets.Pages;
 
-/// <summary>Makes the pages that every site has once: home, all species, words, about, papers; and former names.</summary>
+/// <summary>
+/// Makes the pages that every site has once, home, all species, words, about and papers, and those
+/// of former names.
+/// </summary>
 internal sealed class StandingPageMaker(Site site)
 {
     private const int LatestOnHome = 6;
@@ -28,7 +31,8 @@ internal sealed class StandingPageMaker(Site site)
             Routes.Home, site.Frames.Make(Routes.Home, store.Name, lead), store.Name, lead, store.About ?? "",
             [.. site.Collection.Families.Select(t => new TaxonPageMaker(site).Counted(t, Routes.Home))],
             new SpeciesRows(site, Routes.Home).Rows(
-                entries.OrderByDescending(e => e.Reviewed).ThenBy(e => e.Name, StringComparer.Ordinal).Take(LatestOnHome)));
+                entries.OrderByDescending(e => e.Reviewed).ThenBy(e => e.Name, StringComparer.Ordinal)
+                    .Take(LatestOnHome)));
     }
 
     private SpeciesListPage AllSpecies()
@@ -60,9 +64,13 @@ internal sealed class StandingPageMaker(Site site)
             site.Frames.Make(Routes.About, words["menu.about"], words["sentence.about_description"]),
             site.Collection.Store.About ?? "",
             Counts(),
-            [.. Enum.GetValues<EvidenceKind>().Select(k => new Fact(words[$"evidence.{k}"], words[$"about_evidence.{k}"]))],
-            [.. Enum.GetValues<RangeKind>().Select(k => new Fact(words[$"kind.{k}"], words[$"about_kind.{k}"]))]);
+            Explained<EvidenceKind>("evidence"),
+            Explained<RangeKind>("kind"));
     }
+
+    private IReadOnlyList<Fact> Explained<T>(string group)
+        where T : struct, Enum =>
+        [.. Enum.GetNames<T>().Select(k => new Fact(site.Words[$"{group}.{k}"], site.Words[$"about_{group}.{k}"]))];
 
     private IReadOnlyList<Fact> Counts()
     {
@@ -71,7 +79,8 @@ internal sealed class StandingPageMaker(Site site)
         return
         [
             Of("fact.species_count", collection.Entries.Count), Of("fact.genera_count", collection.Genera.Count),
-            Of("fact.families_count", collection.Families.Count), Of("fact.countries_count", collection.Countries.Count),
+            Of("fact.families_count", collection.Families.Count),
+            Of("fact.countries_count", collection.Countries.Count),
         ];
     }
 
@@ -93,6 +102,7 @@ internal sealed class StandingPageMaker(Site site)
         var title = former.Name.ToString();
         return new MovedPage(
             address, site.Frames.Make(address, title, title, isListed: false), title,
-            entry.ScientificName.Value.ToString(), entry.VernacularName, Routes.Between(address, Routes.Species(entry)));
+            entry.ScientificName.Value.ToString(), entry.VernacularName,
+            Routes.Between(address, Routes.Species(entry)));
     }
 }

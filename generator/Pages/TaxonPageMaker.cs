@@ -8,7 +8,8 @@ internal sealed class TaxonPageMaker(Site site)
     public IEnumerable<IPage> Make()
     {
         var collection = site.Collection;
-        yield return Index(Routes.Orders, "orders", [new TaxaGroup(new Link("", ""), [.. collection.Orders.Select(t => Counted(t, Routes.Orders))])]);
+        var orders = collection.Orders.Select(t => Counted(t, Routes.Orders));
+        yield return Index(Routes.Orders, "orders", [new TaxaGroup(new Link("", ""), [.. orders])]);
         yield return Index(Routes.Families, "families", Groups(collection.Families, TaxonRank.Order, Routes.Families));
         yield return Index(Routes.Genera, "genera", Groups(collection.Genera, TaxonRank.Family, Routes.Genera));
         foreach (var taxon in collection.Orders.Concat(collection.Families).Concat(collection.Genera))
@@ -31,7 +32,8 @@ internal sealed class TaxonPageMaker(Site site)
         .. taxa.GroupBy(t => t.Parent)
             .OrderBy(g => g.Key, StringComparer.Ordinal)
             .Select(g => new TaxaGroup(
-                new Link(g.Key, Routes.Between(from, Routes.Taxon(parent, g.Key))), [.. g.Select(t => Counted(t, from))])),
+                new Link(g.Key, Routes.Between(from, Routes.Taxon(parent, g.Key))),
+                [.. g.Select(t => Counted(t, from))])),
     ];
 
     private TaxonPage Page(Taxon taxon)

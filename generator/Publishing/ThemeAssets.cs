@@ -17,7 +17,8 @@ public static class ThemeAssets
         }
         catch (IOException failure)
         {
-            bag.Add(ReadingCodes.Unreadable, SourceSpan.WholeFile(folder.Replace('\\', '/')), ("reason", failure.Message));
+            var whole = SourceSpan.WholeFile(folder.Replace('\\', '/'));
+            bag.Add(ReadingCodes.Unreadable, whole, ("reason", failure.Message));
             return [];
         }
     }

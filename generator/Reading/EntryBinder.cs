@@ -95,11 +95,18 @@ internal sealed class EntryBinder(EntrySchema schema, DiagnosticBag bag)
     private static Sourced<ScientificName>? Name(Sourced<string> text) =>
         ScientificName.Parse(text.Value) is { } name ? text.With(name) : null;
 
-    private static DateOnly? Date(Fields fields) =>
-        fields.Text("reviewed") is { } text &&
-        DateOnly.TryParseExact(text.Value, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)
-            ? date
-            : null;
+    /// <summary>The schema sees the form of a date, not whether the calendar has that day.</summary>
+    private DateOnly? Date(Fields fields)
+    {
+        if (fields.Text("reviewed") is not { } text)
+            return null;
+        const string form = "yyyy-MM-dd";
+        if (DateOnly.TryParseExact(text.Value, form, CultureInfo.InvariantCulture, DateTimeStyles.None, out var date))
+            return date;
+        if (text.Value.Length == form.Length && text.Value[4] == '-' && text.Value[7] == '-')
+            bag.Add(Diagnostic.Of(SchemaCodes.NoSuchDay, text.Span, ("value", text.Value)).At("reviewed"));
+        return null;
+    }
 
     /// <summary>Stands in while the figures of an entry without evidence are checked; it is never shown.</summary>
     private static Evidence Unknown(YamlMapping root) => new(EvidenceKind.FromMemory, "", root.Span);

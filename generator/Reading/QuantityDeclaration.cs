@@ -35,7 +35,9 @@ internal sealed record QuantityDeclaration(Dimension Dimension, StatedRange Plau
     private static StatedRange Range(JObject declared, string name, Dimension dimension)
     {
         var parsed = QuantityText.Parse(Text(declared, name), dimension);
-        return parsed.Ok ? parsed.Value : throw new FormatException($"The schema's {name} can't be read: {declared[name]}");
+        return parsed.Ok
+            ? parsed.Value
+            : throw new FormatException($"The schema's {name} can't be read: {declared[name]}");
     }
 
     private static string Text(JObject declared, string name) =>

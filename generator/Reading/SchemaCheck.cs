@@ -40,8 +40,8 @@ internal sealed class SchemaCheck(ContentSchema schema, DiagnosticBag bag)
                 Of(SchemaCodes.Unknown, ("suggestion", SuggestField(error))),
             _ when node is YamlScalar { IsNull: true } => Of(SchemaCodes.NoValue),
             ValidationErrorKind.NotInEnumeration => Of(SchemaCodes.NotInList, ("allowed", Allowed(error.Schema))),
-            ValidationErrorKind.PatternMismatch or ValidationErrorKind.DateExpected or
-            ValidationErrorKind.StringTooShort => Of(SchemaCodes.WrongForm, ("form", Form(error.Schema))),
+            ValidationErrorKind.PatternMismatch or ValidationErrorKind.StringTooShort =>
+                Of(SchemaCodes.WrongForm, ("form", Form(error.Schema))),
             ValidationErrorKind.TooFewItems or ValidationErrorKind.TooManyItems or
             ValidationErrorKind.TooFewProperties => Of(SchemaCodes.WrongCount, Counts(error, node)),
             ValidationErrorKind.ItemsNotUnique => Of(SchemaCodes.Twice),
@@ -98,9 +98,9 @@ internal sealed class SchemaCheck(ContentSchema schema, DiagnosticBag bag)
 
     private static string Bounds(JsonSchema declared) => (declared.Minimum, declared.Maximum) switch
     {
-        ({ } low, { } high) => $"from {low.ToString(CultureInfo.InvariantCulture)} to {high.ToString(CultureInfo.InvariantCulture)}",
-        ({ } low, null) => $"at least {low.ToString(CultureInfo.InvariantCulture)}",
-        (null, { } high) => $"at most {high.ToString(CultureInfo.InvariantCulture)}",
+        ({ } low, { } high) => string.Create(CultureInfo.InvariantCulture, $"from {low} to {high}"),
+        ({ } low, null) => string.Create(CultureInfo.InvariantCulture, $"at least {low}"),
+        (null, { } high) => string.Create(CultureInfo.InvariantCulture, $"at most {high}"),
         _ => "within its bounds",
     };
 

@@ -1,4 +1,3 @@
-using System.Net;
 using CareSheets.Pages;
 using Scriban;
 using Scriban.Runtime;
@@ -39,7 +38,7 @@ internal sealed class EscapingContext : TemplateContext
     {
         null => this,
         Html html => base.Write(span, html.Markup),
-        _ => base.Write(span, WebUtility.HtmlEncode(ObjectToString(textAsObject))),
+        _ => base.Write(span, HtmlText.Escape(ObjectToString(textAsObject) ?? "")),
     };
 
     /// <summary>All templates are there before the first page; what is not there does not exist.</summary>

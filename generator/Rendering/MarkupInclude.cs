@@ -22,10 +22,12 @@ internal sealed class MarkupInclude(IScriptCustomFunction inner) : IScriptCustom
     public ScriptParameterInfo GetParameterInfo(int index) => inner.GetParameterInfo(index);
 
     public object Invoke(
-        TemplateContext context, ScriptNode? callerContext, ScriptArray arguments, ScriptBlockStatement? blockStatement) =>
+        TemplateContext context, ScriptNode? callerContext, ScriptArray arguments,
+        ScriptBlockStatement? blockStatement) =>
         new Html(inner.Invoke(context, callerContext, arguments, blockStatement)?.ToString() ?? "");
 
     public ValueTask<object?> InvokeAsync(
-        TemplateContext context, ScriptNode? callerContext, ScriptArray arguments, ScriptBlockStatement? blockStatement) =>
+        TemplateContext context, ScriptNode? callerContext, ScriptArray arguments,
+        ScriptBlockStatement? blockStatement) =>
         throw new NotSupportedException("Pages are rendered in step; see EscapingContext.");
 }

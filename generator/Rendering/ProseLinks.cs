@@ -70,7 +70,8 @@ internal sealed class ProseLinks(SpeciesCollection collection, EntryProse prose,
     {
         if (link.IsEmail || IsOfTheWeb(link.Url))
             return;
-        bag.Add(LinkCodes.RefusedLink, prose.Span(link.Line, link.Column, link.Span.Length), ("target", Shorten(link.Url)));
+        var span = prose.Span(link.Line, link.Column, link.Span.Length);
+        bag.Add(LinkCodes.RefusedLink, span, ("target", Shorten(link.Url)));
         link.Url = "#";
     }
 

@@ -9,7 +9,7 @@ internal static class Repository
 
     public static IEnumerable<string> Files(string folder, string pattern) =>
         Directory.EnumerateFiles(At(folder.Split('/')), pattern, SearchOption.AllDirectories)
-            .Where(path => !path.Contains("/obj/", StringComparison.Ordinal) && !path.Contains("/bin/", StringComparison.Ordinal))
+            .Where(path => !path.Split('/', '\\').Any(part => part is "obj" or "bin"))
             .Order(StringComparer.Ordinal);
 
     private static string Find()

@@ -51,7 +51,10 @@ internal sealed class Workshop : IDisposable
     {
         var settings = new SiteSettings
         {
-            Content = this["content"], Theme = this["theme"], Into = Site, Units = units,
+            Content = this["content"],
+            Theme = this["theme"],
+            Into = Site,
+            Units = units,
         };
         var bench = new Workbench(settings);
         var outcome = SiteCommand.Make(bench, settings, _ => { });

@@ -25,7 +25,7 @@
     return text.normalize("NFD").replace(/\p{M}/gu, "").toLowerCase();
   }
 
-  function filter() {
+  const filter = () => {
     const words = plain(field.value).split(/\s+/);
     let shown = 0;
     for (const { row, text } of rows) {
@@ -34,7 +34,7 @@
       shown += fits ? 1 : 0;
     }
     number.textContent = String(shown);
-  }
+  };
 
   field.addEventListener("input", filter);
   box.hidden = false;

@@ -1,0 +1,16 @@
+namespace CareSheets.Rendering;
+
+/// <summary>
+/// Text as it may stand in an element or in a quoted attribute. Only the five signs that mean
+/// something there are written otherwise; letters and degree signs stay readable in the file.
+/// </summary>
+internal static class HtmlText
+{
+    public static string Escape(string text) => text.AsSpan().ContainsAny("&<>\"'")
+        ? text.Replace("&", "&amp;", StringComparison.Ordinal)
+            .Replace("<", "&lt;", StringComparison.Ordinal)
+            .Replace(">", "&gt;", StringComparison.Ordinal)
+            .Replace("\"", "&quot;", StringComparison.Ordinal)
+            .Replace("'", "&#39;", StringComparison.Ordinal)
+        : text;
+}
