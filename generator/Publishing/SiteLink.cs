@@ -17,7 +17,8 @@ internal static class SiteLink
         var target = path.Length == 0 ? page : Resolve(page, path);
         if (target is null || !files.Contains(target))
             return false;
-        return hash < 0 || (ids.TryGetValue(target, out var known) && known.Contains(link[(hash + 1)..]));
+        return hash < 0 || IsState(link[(hash + 1)..]) ||
+            (ids.TryGetValue(target, out var known) && known.Contains(link[(hash + 1)..]));
     }
 
     /// <summary>Everything that a page loads must be a relative file or written into the page.</summary>
@@ -34,6 +35,9 @@ internal static class SiteLink
             bare.StartsWith("data:text", StringComparison.Ordinal) ||
             bare.StartsWith("on", StringComparison.Ordinal) && bare.Contains('=', StringComparison.Ordinal);
     }
+
+    /// <summary>What a script of the page reads, such as <c>species=danio-rerio</c>; ids have no = here.</summary>
+    private static bool IsState(string fragment) => fragment.Contains('=', StringComparison.Ordinal);
 
     private static bool HasScheme(string link)
     {
