@@ -35,11 +35,17 @@ public static class Predation
     /// <summary>Beyond this ratio fish get hurt at feeding without being hunted (common practice).</summary>
     public const double MuchLarger = 4;
 
+    private const double WidestPerDepth = 2;
     private const double LeastTotalOverStandard = 1.14;
     private const double MostTotalOverStandard = 1.25;
 
     /// <summary>Deepest prey that passes the mouth, in cm.</summary>
-    public static double Gape(Body predator) => GapeShare(predator.Mouth) * LargestStandard(predator);
+    /// <remarks>
+    /// The measured fish were of ordinary build. That no mouth opens wider than twice the depth of
+    /// its own body, which matters for eels, is common practice, no source.
+    /// </remarks>
+    public static double Gape(Body predator) => LargestStandard(predator) *
+        Math.Min(GapeShare(predator.Mouth), WidestPerDepth * DepthShare(predator.Shape));
 
     /// <summary>Longest prey that it takes whole, in cm of total length.</summary>
     public static double Reach(Body predator) => LongestPrey * LargestTotal(predator);

@@ -22,9 +22,8 @@ public sealed class MateSentences(Site site)
 
     public string NameOf(Tankmate mate) => site.Collection.Find(mate.Name)?.VernacularName ?? mate.Name;
 
-    /// <summary>What a detail says; ranges never promise more than was stated, sizes never less.</summary>
     public string Text(Detail detail) => detail.Dimension is { } dimension
-        ? _figures.Show(dimension, detail.Range, detail.Range.Width == 0 ? Rounding.Upward : Rounding.Inward)
+        ? _figures.Show(dimension, detail.Range, detail.Rounding)
         : site.Words[detail.Word];
 
     public string Shared(Reason reason) =>

@@ -14,15 +14,15 @@ public sealed class SwallowingAspect : IAspect
     public IEnumerable<Detail> Details(Tankmate mate)
     {
         var body = mate.Body;
-        Detail Of(string blank, double low, double high) =>
-            Detail.Figure(blank, DimensionCatalogue.Length, Stretch.Between(low, high));
+        static Detail About(string blank, double cm) =>
+            Detail.Figure(blank, DimensionCatalogue.Length, Stretch.Exactly(cm), Rounding.Nearest);
         return
         [
-            Of("length", body.Length.Low, body.Length.High),
+            Detail.Figure("length", DimensionCatalogue.Length, body.Length, Rounding.Upward),
             Detail.OfWord("basis", $"mate_basis.{body.Basis}"),
-            Of("reach", Predation.Reach(body), Predation.Reach(body)),
-            Of("gape", Predation.Gape(body), Predation.Gape(body)),
-            Of("depth", Predation.Depth(body), Predation.Depth(body)),
+            About("reach", Predation.Reach(body)),
+            About("gape", Predation.Gape(body)),
+            About("depth", Predation.Depth(body)),
         ];
     }
 
