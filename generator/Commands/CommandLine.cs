@@ -34,6 +34,11 @@ internal static class CommandLine
             .WithExample("relatives")
             .WithExample("relatives", "danio-rerio")
             .WithExample("relatives", "\"Hoplisoma panda\"", "--json");
+        configuration.AddCommand<TankmatesCommand>("tankmates")
+            .WithDescription("Will these species live together, in this tank, and why not.")
+            .WithExample("tankmates", "danio-rerio", "betta-splendens")
+            .WithExample("tankmates", "\"Hoplisoma panda\"", "paracheirodon-innesi", "--tank", "80x35x40cm")
+            .WithExample("tankmates", "danio-rerio", "--tank", "\"20 US gal\"", "--json");
     }
 
     /// <summary>A wrong call says what was wrong; anything else is a defect and shows where it happened.</summary>

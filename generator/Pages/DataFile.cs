@@ -9,7 +9,8 @@ namespace CareSheets.Pages;
 /// </summary>
 public sealed record DataFile(string Address, string Variable, object Content)
 {
-    private static readonly JsonSerializerOptions Options = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+    private static readonly JsonSerializerOptions Options =
+        new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
     public string Text => $"var {Variable} = {JsonSerializer.Serialize(Content, Options)};\n";
 }

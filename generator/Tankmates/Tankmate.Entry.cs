@@ -46,7 +46,7 @@ public sealed partial record Tankmate
             stated?.Of(kind) is { } kinded ? Stretch.From(kinded.Range.Value) : null;
         var isFresh = stated is null && range.Dimension == DimensionCatalogue.Salinity;
         return new WaterNeed(
-            range, isFresh ? Stretch.Between(0, FreshUpTo) : Of(RangeKind.Keep), Of(RangeKind.Prefers));
+            range, isFresh ? Stretch.Between(0, FreshUpTo) : Of(RangeKind.Keep), Of(RangeKind.Prefers), isFresh);
     }
 
     private static Body BodyOf(Entry entry, List<string> eats)

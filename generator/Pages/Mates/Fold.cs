@@ -4,7 +4,8 @@ namespace CareSheets.Pages.Mates;
 /// A need that a group unites, as a table: each species has a state, two states make a third, and
 /// each state has its words. So scripts unite lids, bottoms and flow without knowing what they are.
 /// </summary>
-internal sealed record Fold(string Label, IReadOnlyList<int> Of, IReadOnlyList<string> Words, IReadOnlyList<IReadOnlyList<int>> Table)
+internal sealed record Fold(
+    string Label, IReadOnlyList<int> Of, IReadOnlyList<string> Words, IReadOnlyList<IReadOnlyList<int>> Table)
 {
     /// <param name="label">What it is called.</param>
     /// <param name="states">One for each species.</param>

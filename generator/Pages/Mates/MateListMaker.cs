@@ -28,7 +28,8 @@ internal sealed class MateListMaker(Site site, Acquaintances mates)
             site.Words.Say("mates.rest", ("species", entry.VernacularName)));
     }
 
-    private MateList List(string key, IReadOnlyList<int> others, Func<int, IReadOnlyList<string>> why, string from) => new(
+    private MateList List(
+        string key, IReadOnlyList<int> others, Func<int, IReadOnlyList<string>> why, string from) => new(
         site.Words.Count($"mates.{key}", others.Count),
         [.. others.Take(WithWhy).Select(o => new MateLine(LinkTo(o, from), why(o)))],
         [.. others.Skip(WithWhy).Select(o => LinkTo(o, from))],

@@ -27,7 +27,9 @@ public sealed class MateSentences(Site site)
         : site.Words[detail.Word];
 
     public string Shared(Reason reason) =>
-        reason is { Shared: { } shared, Dimension: { } dimension } ? _figures.Show(dimension, shared, Rounding.Inward) : "";
+        reason is { Shared: { } shared, Dimension: { } dimension }
+            ? _figures.Show(dimension, shared, Rounding.Inward)
+            : "";
 
     /// <summary>A care range by its label, another field by its own word.</summary>
     public string FieldName(string field)

@@ -78,7 +78,7 @@ internal sealed class NeedData(Site site, Acquaintances mates)
     /// <summary>
     /// The tap's temperature is left out, for a heater decides that; so is a figure that varies.
     /// </summary>
-    private Dictionary<string, double> Tap() => (site.Collection.Store.Tap?.Figures ?? new Dictionary<string, StatedRange>())
+    private Dictionary<string, double> Tap() => site.Collection.Store.Tap is not { } tap ? [] : tap.Figures
         .Where(f => f.Value.IsSingle && f.Value.Dimension != DimensionCatalogue.Temperature &&
             mates.Ranges.Any(r => r.Field == f.Key && r.IsAlwaysShown))
         .ToDictionary(f => f.Key, f => f.Value.Low!.Value);

@@ -47,7 +47,8 @@ internal sealed class NeedFolds(Words words)
         ? words[$"oxygen.{EntryWord.Of(known)}"] : words["sentence.unknown"];
 
     private static T? Least<T>(T? one, T? other)
-        where T : struct, Enum => one is null || Comparer<T?>.Default.Compare(other, one) < 0 && other is not null ? other : one;
+        where T : struct, Enum =>
+        one is null || (other is not null && Comparer<T?>.Default.Compare(other, one) < 0) ? other : one;
 
     private static T? Most<T>(T? one, T? other)
         where T : struct, Enum => Comparer<T?>.Default.Compare(one, other) >= 0 ? one : other;

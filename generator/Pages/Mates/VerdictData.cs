@@ -62,6 +62,7 @@ internal sealed class VerdictData(Site site, Acquaintances mates)
         {
             label = RangeRowMaker.LabelOf(range, site.Words),
             always = range.IsAlwaysShown,
+            said = mates.Mates.Select(m => m.Need(range) is { Keep: not null, IsAssumed: false }),
             low = keeps.Select(k => k is { } known ? lows.BinarySearch(known.Low) : -1),
             high = keeps.Select(k => k is { } known ? highs.BinarySearch(known.High) : -1),
             texts = lows.Select(low => highs.Select(high => low <= high

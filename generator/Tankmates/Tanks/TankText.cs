@@ -5,7 +5,10 @@ namespace CareSheets.Tankmates.Tanks;
 /// <summary>A tank, or what is wrong with its text.</summary>
 public sealed record TankReading(TankSize? Tank, TankProblem? Problem);
 
-/// <summary>Tanks as people write them: <c>120x40x50cm</c>, <c>48 x 16 x 20 in</c>, <c>240 L</c>, <c>63 US gal</c>.</summary>
+/// <summary>
+/// Tanks as people write them: <c>120x40x50cm</c>, <c>48 x 16 x 20 in</c>, <c>240 L</c>,
+/// <c>63 US gal</c>.
+/// </summary>
 public static class TankText
 {
     /// <summary>Sides of less than a hand or more than a room are slips (in cm; common practice).</summary>
@@ -40,16 +43,17 @@ public static class TankText
     private static TankReading ReadSides(string[] parts)
     {
         var unit = parts[2].Trim().TrimStart("0123456789.".ToCharArray());
-        var sides = parts.Select(p => One(p, DimensionCatalogue.Length) ?? One($"{p.Trim()} {unit}", DimensionCatalogue.Length))
-            .ToList();
+        var sides = parts.Select(p =>
+            One(p, DimensionCatalogue.Length) ?? One($"{p.Trim()} {unit}", DimensionCatalogue.Length)).ToList();
         if (sides.Contains(null))
             return new TankReading(null, TankProblem.NotALength);
         var lengths = sides.OfType<double>().ToList();
         return lengths.TrueForAll(PossibleSide.Contains)
-            ? new TankReading(TankSize.OfBox(
-                Length.FromCentimetres(lengths[0]), Length.FromCentimetres(lengths[1]), Length.FromCentimetres(lengths[2])), null)
+            ? new TankReading(Box([.. lengths.Select(Length.FromCentimetres)]), null)
             : new TankReading(null, TankProblem.Impossible);
     }
+
+    private static TankSize Box(IReadOnlyList<Length> sides) => TankSize.OfBox(sides[0], sides[1], sides[2]);
 
     private static double? One(string text, Dimension dimension) =>
         QuantityText.Parse(text, dimension) is { Ok: true, Value: { IsSingle: true } stated } ? stated.Low : null;

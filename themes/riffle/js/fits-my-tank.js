@@ -74,12 +74,11 @@
     lookup.keep({ tank: tank.text, ...Object.fromEntries(fields.map((f) => [f.dataset.water, f.value.trim() && water.shown[f.dataset.water ?? ""]])) });
     const asked = needs.water.filter((/** @type {any} */ m) => m.key in water.figures);
     find(".outcome").hidden = !tank.figures && asked.length === 0;
-    const tankShown = tank.figures ? tankForm.shown(tank.figures) : {};
     /** @type {{ place: number, reasons: any[] }[][]} */
     const groups = [[], [], []];
     names.files.forEach((/** @type {string} */ _, /** @type {number} */ place) => {
       const reasons = [
-        ...(tank.figures ? tankForm.reasons(needs.tank, place, tank.figures, tankShown) : []),
+        ...(tank.figures ? tankForm.reasons(needs.tank, place, tank.figures, tank.shown) : []),
         ...tankForm.reasons(asked, place, water.figures, water.shown),
       ];
       groups[Math.max(0, ...reasons.map((r) => r.weight))].push({ place, reasons });

@@ -134,9 +134,9 @@ var caresheetsLookup = (function () {
     return worst;
   }
 
-  /** Lower case without accents. @param {string} text */
+  /** Lower case without accents and hyphens. @param {string} text */
   function plain(text) {
-    return text.normalize("NFD").replace(/\p{M}/gu, "").trim().toLowerCase();
+    return text.normalize("NFD").replace(/\p{M}/gu, "").replace(/-/g, " ").trim().toLowerCase();
   }
 
   /** @param {string} text */

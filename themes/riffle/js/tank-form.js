@@ -41,12 +41,12 @@ var caresheetsTank = (function () {
 
   /**
    * @param {any} needs
-   * @returns {{ text: string, figures: Record<string, number> | null, problem: string }}
+   * @returns {{ text: string, figures: Record<string, number> | null, shown: Record<string, string>, problem: string }}
    */
   function read(needs) {
     const typed = sides.map((side) => field(`tank-${side}`).value.trim());
     const volume = field("tank-volume").value.trim();
-    const none = { text: "", figures: null, problem: "" };
+    const none = { text: "", figures: null, shown: {}, problem: "" };
     if (typed.some((side) => side))
       return typed.every((side) => side) ? box(needs, typed) : { ...none, problem: lookup.say("tank_incomplete") };
     if (!volume)
@@ -54,7 +54,7 @@ var caresheetsTank = (function () {
     const of = unit(needs, "volume", field("tank-volume-unit").value);
     const litres = canonical(of, volume);
     return within(needs.volumes, litres)
-      ? { text: `${volume} ${of.symbol}`, figures: { volume: litres }, problem: "" }
+      ? { text: `${volume} ${of.symbol}`, figures: { volume: litres }, shown: { volume: `${volume} ${of.symbol}` }, problem: "" }
       : { ...none, problem: impossible(needs) };
   }
 
@@ -62,9 +62,22 @@ var caresheetsTank = (function () {
   function box(needs, typed) {
     const of = unit(needs, "length", field("tank-side-unit").value);
     const [length, width, height] = typed.map((side) => canonical(of, side));
-    return [length, width, height].every((side) => within(needs.sides, side))
-      ? { text: `${typed.join("x")}${of.symbol}`, figures: { length, width, height, volume: length * width * height / 1000 }, problem: "" }
-      : { text: "", figures: null, problem: impossible(needs) };
+    if (![length, width, height].every((side) => within(needs.sides, side)))
+      return { text: "", figures: null, shown: {}, problem: impossible(needs) };
+    const volume = length * width * height / 1000;
+    const inside = needs.units.volume[needs.units.length.indexOf(of)];
+    const shown = Object.fromEntries(sides.map((side, i) => [side, `${typed[i]} ${of.symbol}`]));
+    return {
+      text: `${typed.join("x")}${of.symbol}`,
+      figures: { length, width, height, volume },
+      shown: { ...shown, volume: inUnit(inside, volume) },
+      problem: "",
+    };
+  }
+
+  /** A canonical figure as a reader sees it. @param {any} of @param {number} figure */
+  function inUnit(of, figure) {
+    return `${Math.round((figure * of.over / of.times + of.zero) * 10) / 10} ${of.symbol}`;
   }
 
   /** Fills the fields from the text that an address carries. @param {any} needs @param {string} text */
@@ -113,12 +126,5 @@ var caresheetsTank = (function () {
     });
   }
 
-  /** The figures of a tank as a reader sees them. @param {Record<string, number>} figures @returns {Record<string, string>} */
-  function shown(figures) {
-    const round = (/** @type {number} */ figure) => Math.round(figure * 10) / 10;
-    return Object.fromEntries(Object.entries(figures).map(([name, figure]) =>
-      [name, `${round(figure)} ${name === "volume" ? "L" : "cm"}`]));
-  }
-
-  return { read, show, fit, reasons, shown, canonical, unit };
+  return { read, show, fit, reasons, inUnit, canonical, unit };
 })();

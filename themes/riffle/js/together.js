@@ -72,7 +72,7 @@
     find("#pairs").replaceChildren(...pairs.map((pair) => {
       const item = lookup.copy("mate-copy");
       find("a", item).remove();
-      mark(find("p", item), pair.verdict, `${names.names[pair.one]} + ${names.names[pair.other]}: ${names.words[words[pair.verdict]]}`);
+      mark(find("p", item), pair.verdict, lookup.fill(`${names.names[pair.one]} + ${names.names[pair.other]}: ${names.words[words[pair.verdict]]}`, {}));
       lines(find("ul", item), pair.reasons.map((/** @type {any} */ r) => r.text));
       return item;
     }));
@@ -92,13 +92,13 @@
     facts("#shared-water", verdicts.water.flatMap((/** @type {any} */ range) => {
       const known = chosen.filter((place) => range.low[place] >= 0);
       const unknown = chosen.filter((place) => range.low[place] < 0).map((place) => names.names[place]).join(", ");
-      if (known.length === 0 && !range.always)
+      if (!range.always && !chosen.some((place) => range.said[place]))
         return [];
       const text = known.length === 0 ? ""
         : range.texts[Math.max(...known.map((p) => range.low[p]))][Math.min(...known.map((p) => range.high[p]))];
       const shared = text || say("nothing_shared");
       return [[range.label, known.length === 0 ? say("unknown_for", { names: unknown })
-        : unknown && range.always ? say("shared_unknown", { shared, names: unknown }) : shared]];
+        : unknown ? say("shared_unknown", { shared, names: unknown }) : shared]];
     }));
   }
 
@@ -116,21 +116,20 @@
     ]);
   }
 
-  /** @param {{ figures: Record<string, number> | null }} tank */
+  /** @param {{ figures: Record<string, number> | null, shown: Record<string, string> }} tank */
   function showTank(tank) {
     find("#tank-part").hidden = !tank.figures;
     if (!tank.figures)
       return;
-    const shown = tankForm.shown(tank.figures);
-    const reasons = chosen.flatMap((place) => tankForm.reasons(needs.tank, place, tank.figures, shown));
+    const reasons = chosen.flatMap((place) => tankForm.reasons(needs.tank, place, tank.figures, tank.shown));
     const all = chosen.reduce((sum, place) => sum + needs.volume[place], 0);
     if (reasons.length === 0 && all > tank.figures.volume)
-      reasons.push({ weight: 1, text: say("tank_all", { all: tankForm.shown({ volume: all }).volume, given: shown.volume }) });
+      reasons.push({ weight: 1, text: say("tank_all", { all: tankForm.inUnit(tankForm.unit(needs, "volume", tank.shown.volume.replace(/^[\d.]+ /, "")), all), given: tank.shown.volume }) });
     const worst = Math.max(0, ...reasons.map((r) => r.weight));
     mark(find("#tank-verdict"), worst, say(`tank_${fitWords[worst]}`));
     lines(find("#tank-reasons"), reasons.map((r) => r.text));
     showWeight(tank.figures);
-    showLaw(tank.figures, shown);
+    showLaw(tank.figures);
   }
 
   /** @param {Record<string, number>} tank */
@@ -139,19 +138,19 @@
     const kg = step
       ? step[1] * length * width * height + step[2] * (length + width) * height + step[3] * height + step[4] * length * width
       : volume;
-    const rounded = kg < 20 ? Math.ceil(kg) : Math.ceil(kg / 5) * 5;
-    tell("#tank-weight", say(step ? "weight" : "weight_water", { kg: rounded, lb: Math.ceil(rounded / 0.45359237) }));
+    const up = (/** @type {number} */ weight) => weight < 20 ? Math.ceil(weight) : Math.ceil(weight / 5) * 5;
+    tell("#tank-weight", say(step ? "weight" : "weight_water", { kg: up(kg), lb: up(kg / 0.45359237) }));
     tell("#weight-caution", say("weight_caution"));
   }
 
-  /** @param {Record<string, number>} tank @param {Record<string, string>} shown */
-  function showLaw(tank, shown) {
+  /** @param {Record<string, number>} tank */
+  function showLaw(tank) {
     const { swiss, austrian } = needs;
     const litres = chosen.reduce((sum, place) => sum + swiss.litres[place], 0);
     const longest = Math.max(...chosen.map((place) => swiss.lengths[place]));
     const round = (/** @type {number} */ figure) => Math.ceil(figure * 10 - 1e-6) / 10;
     tell("#tank-swiss", say("swiss", {
-      litres: round(litres), given: shown.volume.replace(" L", ""),
+      litres: round(litres), given: Math.floor(tank.volume * 10) / 10,
       sides: swiss.sides.map((/** @type {number} */ times) => round(times * longest)).join(" × "),
     }));
     const within = austrian.tanks.filter((/** @type {number[]} */ t) =>
@@ -174,7 +173,7 @@
     groups.forEach((places, verdict) => {
       const box = /** @type {HTMLDetailsElement} */ (find(`#join-${verdict}`));
       const count = places.length === 1 ? say("count_one") : say("count_many", { count: places.length });
-      mark(find(".verdict", box), verdict, `${names.words[words[verdict]]}: ${count}`);
+      mark(find(".verdict", box), verdict, `${say(words[verdict])}: ${count}`);
       const list = () => {
         if (box.open)
           find("ul", box).replaceChildren(...places.map(joinItem));
