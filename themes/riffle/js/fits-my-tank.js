@@ -39,8 +39,8 @@
     return { figures, shown, problem: problems.join(" ") };
   }
 
-  /** @param {{ place: number, reasons: { text: string }[] }} answer */
-  function item({ place, reasons }) {
+  /** @param {number} place @param {{ text: string }[]} reasons */
+  function item(place, reasons) {
     const element = lookup.copy("mate-copy");
     const link = /** @type {HTMLAnchorElement} */ (find("a", element));
     link.textContent = names.names[place];
@@ -54,13 +54,14 @@
     return element;
   }
 
-  /** @param {number} fit @param {{ place: number, reasons: any[] }[]} answers */
-  function showList(fit, answers) {
+  /** @param {number} fit @param {number[]} places @param {(place: number) => any[]} reasonsOf */
+  function showList(fit, places, reasonsOf) {
     const box = /** @type {HTMLDetailsElement} */ (find(`#fit-${fit}`));
-    find(".more__count", box).textContent = answers.length === 1 ? say("count_one") : say("count_many", { count: answers.length });
+    find(".more__count", box).textContent = places.length === 1
+      ? say("count_one") : say("count_many", { count: places.length });
     const list = () => {
       if (box.open)
-        find("ul", box).replaceChildren(...answers.map(item));
+        lookup.fillList(find("ul", box), places, (/** @type {number} */ place) => item(place, reasonsOf(place)));
     };
     box.ontoggle = list;
     list();
@@ -74,16 +75,14 @@
     lookup.keep({ tank: tank.text, ...Object.fromEntries(fields.map((f) => [f.dataset.water, f.value.trim() && water.shown[f.dataset.water ?? ""]])) });
     const asked = needs.water.filter((/** @type {any} */ m) => m.key in water.figures);
     find(".outcome").hidden = !tank.figures && asked.length === 0;
-    /** @type {{ place: number, reasons: any[] }[][]} */
+    const measures = [...(tank.figures ? needs.tank : []), ...asked];
+    const figures = { ...tank.figures, ...water.figures };
+    /** @type {number[][]} */
     const groups = [[], [], []];
-    names.files.forEach((/** @type {string} */ _, /** @type {number} */ place) => {
-      const reasons = [
-        ...(tank.figures ? tankForm.reasons(needs.tank, place, tank.figures, tank.shown) : []),
-        ...tankForm.reasons(asked, place, water.figures, water.shown),
-      ];
-      groups[Math.max(0, ...reasons.map((r) => r.weight))].push({ place, reasons });
-    });
-    groups.forEach((answers, fit) => showList(fit, answers));
+    names.files.forEach((/** @type {string} */ _, /** @type {number} */ place) =>
+      groups[tankForm.worst(measures, place, figures)].push(place));
+    groups.forEach((places, fit) => showList(fit, places, (place) =>
+      tankForm.reasons(measures, place, figures, { ...tank.shown, ...water.shown })));
     find("#summary").textContent = ["fits", "nearly", "fits_not"]
       .map((key, fit) => `${say(key)}: ${groups[fit].length}`).join(" · ");
   }
@@ -114,7 +113,7 @@
 
   lookup.load("tankmates-needs.js", "caresheetsNeeds").then((/** @type {any} */ n) => {
     needs = n;
-    form.addEventListener("submit", (event) => event.preventDefault());
+    form.addEventListener("submit", (/** @type {Event} */ event) => event.preventDefault());
     form.addEventListener("input", answer);
     document.getElementById("tap")?.addEventListener("click", fillTap);
     window.addEventListener("hashchange", readAddress);

@@ -60,6 +60,29 @@ var caresheetsLookup = (function () {
     return /** @type {HTMLElement} */ (element.cloneNode(true));
   }
 
+  /** @type {WeakMap<HTMLElement, unknown[]>} */
+  const filling = new WeakMap();
+
+  /**
+   * Fills a list in slices, so that a long one never keeps anybody waiting; a later call for the
+   * same list ends an earlier one.
+   * @param {HTMLElement} list
+   * @param {any[]} things
+   * @param {(thing: any) => HTMLElement} make
+   */
+  function fillList(list, things, make) {
+    const slice = 40;
+    filling.set(list, things);
+    list.replaceChildren(...things.slice(0, slice).map(make));
+    const more = (/** @type {number} */ from) => {
+      if (from >= things.length || filling.get(list) !== things)
+        return;
+      list.append(...things.slice(from, from + slice).map(make));
+      setTimeout(more, 0, from + slice);
+    };
+    setTimeout(more, 0, slice);
+  }
+
   /**
    * A sentence with its {blanks} filled and a capital at its head.
    * @param {string} sentence
@@ -188,5 +211,5 @@ var caresheetsLookup = (function () {
       .map(([name, value]) => `${name}=${encodeURIComponent(value).replace(/%2C/g, ",")}`).join("&");
   }
 
-  return { names, load, find, copy, fill, say, reasons, verdict, search, state, keep, address };
+  return { names, load, find, copy, fillList, fill, say, reasons, verdict, search, state, keep, address };
 })();

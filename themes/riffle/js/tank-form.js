@@ -105,6 +105,11 @@ var caresheetsTank = (function () {
     return between(from, to) ? 0 : between(low, high) ? 1 : 2;
   }
 
+  /** The worst of all measures. @param {any[]} measures @param {number} place @param {Record<string, number>} figures */
+  function worst(measures, place, figures) {
+    return measures.reduce((found, measure) => Math.max(found, fit(measure.limits[place], figures[measure.key])), 0);
+  }
+
   /**
    * Why a species does not simply fit, measure by measure.
    * @param {any[]} measures
@@ -126,5 +131,5 @@ var caresheetsTank = (function () {
     });
   }
 
-  return { read, show, fit, reasons, inUnit, canonical, unit };
+  return { read, show, worst, reasons, inUnit, canonical, unit };
 })();

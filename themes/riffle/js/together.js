@@ -176,7 +176,7 @@
       mark(find(".verdict", box), verdict, `${say(words[verdict])}: ${count}`);
       const list = () => {
         if (box.open)
-          find("ul", box).replaceChildren(...places.map(joinItem));
+          lookup.fillList(find("ul", box), places, joinItem);
       };
       box.ontoggle = list;
       list();
@@ -244,8 +244,9 @@
 
   function readAddress() {
     const state = lookup.state();
-    const asked = (state.get("species") ?? "").split(",").filter((name) => name);
-    const found = asked.map((name) => lookup.search(name).place);
+    /** @type {string[]} */
+    const asked = (state.get("species") ?? "").split(",").filter((/** @type {string} */ name) => name);
+    const found = asked.map((name) => /** @type {number} */ (lookup.search(name).place));
     chosen = [...new Set(found.filter((place) => place >= 0))];
     tankForm.show(needs, state.get("tank") ?? "");
     tell("#name-message", asked.filter((_, i) => found[i] < 0).map((name) => unknown(name, "no_such_address")).join(" "));
@@ -264,7 +265,7 @@
       return option;
     }));
     form.addEventListener("submit", add);
-    form.addEventListener("input", (event) => { if (event.target !== field) answer(); });
+    form.addEventListener("input", (/** @type {Event} */ event) => { if (event.target !== field) answer(); });
     window.addEventListener("hashchange", readAddress);
     form.hidden = false;
     readAddress();
