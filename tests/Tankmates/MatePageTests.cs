@@ -119,6 +119,7 @@ public sealed class MatePageTests(MatePages pages) : IClassFixture<MatePages>
         Assert.Equal("12", await page.InputValueAsync("#water-hardness"));
         Assert.Equal("", await page.InputValueAsync("#water-temperature"));
         Assert.True(await page.Locator("#fit-0 .mate").CountAsync() > 0);
+        await Say(page, "#not-asked", "Not asked, so nobody has said that it fits: Length of the tank");
         await page.FillAsync("#water-temperature", "2");
         Assert.Equal(0, await page.Locator("#fit-0 .mate").CountAsync());
         Assert.Equal("0 species", await page.InnerTextAsync("#fit-0 .more__count"));

@@ -75,6 +75,9 @@
     lookup.keep({ tank: tank.text, ...Object.fromEntries(fields.map((f) => [f.dataset.water, f.value.trim() && water.shown[f.dataset.water ?? ""]])) });
     const asked = needs.water.filter((/** @type {any} */ m) => m.key in water.figures);
     find(".outcome").hidden = !tank.figures && asked.length === 0;
+    const left = [...(tank.figures ? [] : needs.tank), ...needs.water.filter((/** @type {any} */ m) => !asked.includes(m))];
+    find("#not-asked").textContent = left.length > 0
+      ? say("not_asked", { fields: left.map((/** @type {any} */ m) => m.label).join(", ") }) : "";
     const measures = [...(tank.figures ? needs.tank : []), ...asked];
     const figures = { ...tank.figures, ...water.figures };
     /** @type {number[][]} */
