@@ -12,7 +12,7 @@ public sealed class CollectionLinker(KnownNames known, DiagnosticBag bag)
 {
     public SpeciesCollection Link(
         Store store, IReadOnlyList<Entry> entries, IReadOnlyList<Reference> references,
-        IReadOnlyList<GlossaryTerm> glossary, IReadOnlyList<CareRangeDeclaration> ranges)
+        IReadOnlyList<GlossaryTerm> glossary, FigureDeclarations figures)
     {
         foreach (var entry in entries)
         {
@@ -25,7 +25,7 @@ public sealed class CollectionLinker(KnownNames known, DiagnosticBag bag)
         ParentCheck.Check(entries, bag);
         CheckAddresses(entries.SelectMany(e => e.Origin.WaterBodies));
         CheckGlossary(glossary);
-        return new SpeciesCollection(store, entries.DistinctBy(e => e.Name), references, glossary, ranges, known);
+        return new SpeciesCollection(store, entries.DistinctBy(e => e.Name), references, glossary, figures, known);
     }
 
     public static string Suggest(string name, IEnumerable<string> candidates) =>

@@ -13,11 +13,11 @@ public sealed class SpeciesCollection
 
     internal SpeciesCollection(
         Store store, IEnumerable<Entry> entries, IEnumerable<Reference> references,
-        IEnumerable<GlossaryTerm> glossary, IReadOnlyList<CareRangeDeclaration> ranges, KnownNames known)
+        IEnumerable<GlossaryTerm> glossary, FigureDeclarations figures, KnownNames known)
     {
         Known = known;
         Store = store;
-        Ranges = ranges;
+        Figures = figures;
         Entries = [.. entries.OrderBy(e => e.ScientificName.Value.ToString(), StringComparer.Ordinal)];
         _byName = Entries.ToDictionary(e => e.Name);
         References = references.ToDictionary(r => r.Key.Value);
@@ -33,7 +33,9 @@ public sealed class SpeciesCollection
     public Store Store { get; }
 
     /// <summary>The care ranges that the schema declares, in its order.</summary>
-    public IReadOnlyList<CareRangeDeclaration> Ranges { get; }
+    public IReadOnlyList<CareRangeDeclaration> Ranges => Figures.Ranges;
+
+    public FigureDeclarations Figures { get; }
 
     public KnownNames Known { get; }
 

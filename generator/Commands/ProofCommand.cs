@@ -23,7 +23,7 @@ internal sealed class ProofCommand : Command<ProofSettings>
         var collection = bench.ReadCollection();
         if (collection is not null)
         {
-            bench.Bag.Add(CongenerAudit.Find(collection).Select(OutlyingRangeText.Describe));
+            bench.Bag.Add(OutlierText.Describe(RelativesEngine.Ask(collection)));
             bench.RenderProse(collection);
         }
         if (EntryNames.Unknown(settings.Entries, settings.Content) is { } unknown)

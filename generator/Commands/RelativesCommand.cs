@@ -36,7 +36,7 @@ internal sealed class RelativesCommand : Command<RelativesSettings>
     private static int TellAll(SpeciesCollection collection, Workbench bench, ConsoleOutput output, bool asJson)
     {
         var found = new DiagnosticBag();
-        found.Add(CongenerAudit.Find(collection).Select(OutlyingRangeText.Describe));
+        found.Add(OutlierText.Describe(RelativesEngine.Ask(collection)));
         var sorted = found.Sorted();
         if (asJson)
             ConsoleOutput.Plain(DiagnosticJson.Print(sorted));

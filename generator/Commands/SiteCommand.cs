@@ -42,7 +42,7 @@ internal sealed class SiteCommand : Command<SiteSettings>
         if (bench.ReadCollection() is not { } collection)
             return null;
         say("Asking the relatives");
-        bench.Bag.Add(CongenerAudit.Find(collection).Select(OutlyingRangeText.Describe));
+        bench.Bag.Add(OutlierText.Describe(RelativesEngine.Ask(collection)));
         var prose = bench.RenderProse(collection);
         var theme = Theme.Read(settings.Theme, bench.Bag);
         if (bench.ReadWords() is not { } words || bench.Bag.HasErrors)

@@ -48,9 +48,12 @@ public static class LinkCodes
     public static readonly DiagnosticCode UnreadableProse = new("LK414", Error,
         "The prose can't be read: {reason}", "Look for brackets or quotes nested without end.");
 
+    public static readonly DiagnosticCode LinkToDraft = new("LK415", Error,
+        "The entry {name} is a draft and has no page to lead to", "Finish it, or take out the link.");
+
     public static readonly IReadOnlyList<DiagnosticCode> All =
     [
         NoSuchEntry, NoSuchTerm, NoSuchReference, RefusedLink, Picture, HtmlInProse, NameTwice,
-        NoSuchCountry, FileName, Parentheses, TwoParents, LikeHasNone, SameAddress, UnreadableProse,
+        NoSuchCountry, FileName, Parentheses, TwoParents, LikeHasNone, SameAddress, UnreadableProse, LinkToDraft,
     ];
 }

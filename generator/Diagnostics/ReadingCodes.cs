@@ -78,10 +78,13 @@ public static class ReadingCodes
     public static readonly DiagnosticCode StrayFile = new("RD122", Warning,
         "This file is not an entry, for its name does not end in .md", "Rename it, or move it elsewhere.");
 
+    public static readonly DiagnosticCode Draft = new("RD123", Note,
+        "This entry is a draft and is not published", "Finish it and take out the line draft: true.");
+
     public static readonly IReadOnlyList<DiagnosticCode> All =
     [
         Unreadable, NotUtf8, ControlCharacter, NoFrontMatter, NoClosingFence, TooLarge, TabIndent,
         OddSpace, YamlSyntax, DuplicateKey, Alias, Tag, TooDeep, ComplexKey, SecondDocument,
-        NotAMapping, NoProse, ByteOrderMark, CarriageReturns, FolderMissing, NoEntries, StrayFile,
+        NotAMapping, NoProse, ByteOrderMark, CarriageReturns, FolderMissing, NoEntries, StrayFile, Draft,
     ];
 }

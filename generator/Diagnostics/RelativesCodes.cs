@@ -5,9 +5,21 @@ namespace CareSheets.Diagnostics;
 /// <summary>AU: values that do not fit what relatives say.</summary>
 public static class RelativesCodes
 {
-    public static readonly DiagnosticCode ApartFromCongeners = new("AU501", Warning,
-        "{label} {value} overlaps with no other species of {genus} ({count} compared)",
-        "If it is right, leave it; if not, look for a slip in the number or the unit.");
+    public static readonly DiagnosticCode Apart = new("AU501", Warning,
+        "{label} {value} does not fit {relatives}, whose middle is foretold at {low} to {high}{unit}",
+        "Correct it, or, if it is right, say so under accepted: with figure {field}, this value and the reason.");
 
-    public static readonly IReadOnlyList<DiagnosticCode> All = [ApartFromCongeners];
+    public static readonly DiagnosticCode ApartBySlip = new("AU502", Warning,
+        "{label} {value} does not fit {relatives}, whose middle is foretold at {low} to {high}{unit}: {slip}",
+        "Correct it, or, if it is right, say so under accepted: with figure {field}, this value and the reason.");
+
+    public static readonly DiagnosticCode AcceptsNothing = new("AU503", Warning,
+        "{label} {value} is accepted although it fits the relatives",
+        "Take the acceptance out.");
+
+    public static readonly DiagnosticCode AcceptedAnother = new("AU504", Warning,
+        "{label} was accepted as {value}, which is not what the entry says now",
+        "Look at the value again, then change the acceptance or take it out.");
+
+    public static readonly IReadOnlyList<DiagnosticCode> All = [Apart, ApartBySlip, AcceptsNothing, AcceptedAnother];
 }

@@ -9,7 +9,8 @@ internal sealed class EvidenceText(Site site)
     {
         EvidenceKind.Published => site.Words.Say("sentence.evidence_published", ("source", Cite(evidence.Key))),
         EvidenceKind.Like => site.Words.Say("sentence.evidence_like", ("species", NameOf(evidence.Key))),
-        EvidenceKind.SeenHere or EvidenceKind.CommonPractice or EvidenceKind.FromMemory =>
+        EvidenceKind.SeenHere or EvidenceKind.CommonPractice or EvidenceKind.FromMemory or
+        EvidenceKind.FromRelatives =>
             site.Words[$"evidence.{evidence.Kind}"],
     };
 

@@ -47,7 +47,7 @@ internal sealed class PaperMaker(Site site)
             VernacularName = entry.VernacularName,
             Origin = Countries(entry),
             Facts = [_facts.Length(entry), _facts.Group(entry), _facts.Tank(entry), Temper(entry), Diet(entry)],
-            Water = [.. _rows.Make(entry).Take(3)],
+            Water = _rows.MakeForCard(entry),
             Cautions = [.. entry.Cautions.Take(CautionsOnCard).Select(c => c.Value)],
             Reviewed = DateText.Of(entry.Reviewed, site.Words),
             PageHref = Routes.Between(address, Routes.Species(entry)),

@@ -17,6 +17,23 @@ public sealed class RangeRowMaker(Site site)
            select Make(entry, stated ?? new CareRange(declared, [])),
     ];
 
+    /// <summary>
+    /// The three rows that a card has room for. Salt comes before hardness where an entry states it: a
+    /// fish that needs salt dies of fresh water sooner than of soft.
+    /// </summary>
+    public IReadOnlyList<RangeRow> MakeForCard(Entry entry)
+    {
+        var fields = new[] { "temperature", "ph", "salinity", "hardness" };
+        var shown = fields.Where(f => f != "salinity" || entry.Range(f) is not null).Take(3).ToList();
+        return
+        [
+            .. from field in shown
+               let declared = site.Collection.Ranges.FirstOrDefault(r => r.Field == field)
+               where declared is not null
+               select Make(entry, entry.Range(field) ?? new CareRange(declared, [])),
+        ];
+    }
+
     public static string LabelOf(CareRangeDeclaration declared, Words words) =>
         words.Or($"range.{declared.Field}", declared.Label);
 

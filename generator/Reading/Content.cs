@@ -14,5 +14,5 @@ public sealed record Content(
     KnownNames Known,
     IReadOnlyList<Reference> References,
     IReadOnlyList<GlossaryTerm> Glossary,
-    IReadOnlyList<CareRangeDeclaration> Ranges,
+    FigureDeclarations Figures,
     IReadOnlyDictionary<string, SourceFile> Files);

@@ -24,26 +24,27 @@ public sealed class ContentReader(string contentFolder, string schemaFolder, Dia
         if (entries is null || store is null || references is null || glossary is null)
             return null;
         var schema = new EntrySchema(entries);
-        var (bound, names) = ReadEntries(schema);
+        var (bound, names, drafts) = ReadEntries(schema);
         var works = YamlFile("references.yaml", references);
         var words = YamlFile("glossary.yaml", glossary);
         return new Content(
             YamlFile("store.yaml", store) is { } root ? StoreBinder.Bind(root, new QuantityBinder(bag), store) : null,
             bound,
-            new KnownNames(names, names.Except(bound.Select(e => e.Name)).ToHashSet(), Keys(works), Keys(words)),
+            new KnownNames(
+                names, names.Except(bound.Select(e => e.Name)).ToHashSet(), drafts, Keys(works), Keys(words)),
             works is null ? [] : KeyedBinder.References(works),
             words is null ? [] : KeyedBinder.Glossary(words),
-            schema.Ranges,
+            schema.Figures,
             _files);
     }
 
     private static HashSet<string>? Keys(YamlMapping? root) => root?.Fields.Select(f => f.Key.Text).ToHashSet();
 
-    private (IReadOnlyList<Entry>, HashSet<string>) ReadEntries(EntrySchema schema)
+    private (IReadOnlyList<Entry>, HashSet<string>, HashSet<string>) ReadEntries(EntrySchema schema)
     {
         var folder = Path.Combine(contentFolder, "species");
         if (!HasFolder(folder, "--content"))
-            return ([], []);
+            return ([], [], []);
         var paths = Directory.GetFiles(folder).Order(StringComparer.Ordinal).ToList();
         var entryPaths = paths.Where(p => p.EndsWith(".md", StringComparison.Ordinal)).ToList();
         foreach (var stray in paths.Except(entryPaths).Where(p => !Path.GetFileName(p).StartsWith('.')))
@@ -56,7 +57,10 @@ public sealed class ContentReader(string contentFolder, string schemaFolder, Dia
             bag.Add(result.Found);
         return (
             [.. results.Select(r => r.Entry).OfType<Entry>()],
-            entryPaths.Select(p => Path.GetFileNameWithoutExtension(p)).ToHashSet());
+            entryPaths.Select(Name).ToHashSet(),
+            entryPaths.Zip(results)
+                .Where(r => r.Second.Found.Any(d => d.Code == ReadingCodes.Draft))
+                .Select(r => Name(r.First)).ToHashSet());
     }
 
     private (Entry? Entry, IReadOnlyList<Diagnostic> Found) ReadEntry(string path, EntrySchema schema)
@@ -95,6 +99,8 @@ public sealed class ContentReader(string contentFolder, string schemaFolder, Dia
         bag.Add(ReadingCodes.FolderMissing, SourceSpan.None, ("folder", Shown(folder)), ("option", option));
         return false;
     }
+
+    private static string Name(string path) => Path.GetFileNameWithoutExtension(path);
 
     private static string Shown(string path) => path.Replace('\\', '/');
 }

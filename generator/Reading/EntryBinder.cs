@@ -20,6 +20,11 @@ internal sealed class EntryBinder(EntrySchema schema, DiagnosticBag bag)
         var care = new CareBinder(schema, _quantities, bag);
         var ranges = care.Ranges(fields.Inner("care"), evidence ?? Unknown(root));
         var (adult, tank, company) = (Adult(fields), Tank(fields), Company(fields));
+        if (IsDraft(fields))
+        {
+            bag.Add(ReadingCodes.Draft, fields.Text("draft")!.Span);
+            return null;
+        }
         if (Name(fields, "scientificName") is not { } name || Name(fields, "originalNameUsage") is not { } original ||
             fields.Text("scientificNameAuthorship") is not { } authorship || evidence is null ||
             fields.Text("order") is not { } order || fields.Text("family") is not { } family ||
@@ -51,8 +56,18 @@ internal sealed class EntryBinder(EntrySchema schema, DiagnosticBag bag)
             References = fields.Texts("references"),
             Reviewed = reviewed,
             Prose = new Prose(text.Prose, file.Span(text.ProseLine, 1)),
+            Accepted = Accepted(fields),
         };
     }
+
+    private static IReadOnlyList<Acceptance> Accepted(Fields fields) =>
+        fields.Node("accepted") is not YamlSequence { Items: var items }
+            ? []
+            : [.. from item in items.OfType<YamlMapping>()
+                  let one = new Fields(item)
+                  where one.Text("figure") is not null && one.Text("value") is not null
+                  select new Acceptance(
+                      one.Text("figure")!, one.Text("value")!, one.Text("reason")?.Value ?? "")];
 
     private static Origin Origin(Fields origin) => new(
         origin.Texts("countryCode"), origin.Texts("waterBody"), origin.Text("locality"), origin.Texts("habitat"));
@@ -88,6 +103,8 @@ internal sealed class EntryBinder(EntrySchema schema, DiagnosticBag bag)
             ? new Company(lives, group, own, others, company.Texts("level"), company.Texts("eats"))
             : null;
     }
+
+    public static bool IsDraft(Fields fields) => fields.Text("draft")?.Value is "true" or "True" or "TRUE";
 
     private static Sourced<ScientificName>? Name(Fields fields, string field) =>
         fields.Text(field) is { } text ? Name(text) : null;

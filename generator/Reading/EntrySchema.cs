@@ -6,6 +6,9 @@ namespace CareSheets.Reading;
 /// <summary>The schema of entries with what it declares, read once for all entries.</summary>
 internal sealed class EntrySchema
 {
+    /// <summary>Sizes on which relatives can be compared, if the schema says so.</summary>
+    private static readonly string[] Sizes = ["adult.length", "tank.length", "tank.volume"];
+
     private readonly Dictionary<string, QuantityDeclaration> _quantities;
 
     public EntrySchema(ContentSchema schema)
@@ -17,6 +20,7 @@ internal sealed class EntrySchema
         Words = [.. care.Properties().Where(p => p.Value["enum"] is not null)
             .Select(p => new CareWordDeclaration(
                 p.Name, p.Value["x-label"]?.Value<string>() ?? p.Name, p.Value["enum"]!.Values<string>().ToList()!))];
+        Figures = new FigureDeclarations(Ranges, [.. Sizes.Select(Size).OfType<CareRangeDeclaration>()]);
         _quantities = Quantities("adult").Concat(Quantities("tank")).ToDictionary(q => q.Path, q => q.Declaration);
     }
 
@@ -26,7 +30,14 @@ internal sealed class EntrySchema
 
     public IReadOnlyList<CareWordDeclaration> Words { get; }
 
+    public FigureDeclarations Figures { get; }
+
     public QuantityDeclaration Quantity(string path) => _quantities[path];
+
+    private CareRangeDeclaration? Size(string path) =>
+        Schema.Declaration(path) is { } declared && declared["x-relatives"] is not null
+            ? QuantityDeclaration.CareRange(path, declared)
+            : null;
 
     private IEnumerable<(string Path, QuantityDeclaration Declaration)> Quantities(string part) =>
         ((JObject)Schema.Text["properties"]![part]!["properties"]!).Properties()

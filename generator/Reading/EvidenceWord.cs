@@ -12,6 +12,7 @@ internal static class EvidenceWord
         "common practice" => new Evidence(EvidenceKind.CommonPractice, "", word.Span),
         "from memory" => new Evidence(EvidenceKind.FromMemory, "", word.Span),
         "seen here" => new Evidence(EvidenceKind.SeenHere, "", word.Span),
+        "from relatives" => new Evidence(EvidenceKind.FromRelatives, "", word.Span),
         _ => new Evidence(EvidenceKind.Published, word.Value, word.Span),
     };
 }

@@ -27,6 +27,7 @@ internal sealed record QuantityDeclaration(Dimension Dimension, StatedRange Plau
         return new CareRangeDeclaration(
             field, quantity.Dimension, Text(declared, "x-label"), quantity.Plausible,
             Range(declared, "x-window", quantity.Dimension), scale,
+            declared["x-scale-start"] is null ? 0 : Range(declared, "x-scale-start", quantity.Dimension).Low!.Value,
             Flag(declared, "x-relatives"), Flag(declared, "x-always-shown"));
     }
 

@@ -22,7 +22,7 @@ internal static class SchemaErrors
         _ => [error],
     };
 
-    /// <summary>All branches count for allOf and items; else the branch that fits best does.</summary>
+    /// <summary>All branches count for allOf and items; else the one that fits best, of equals the first.</summary>
     private static ICollection<ValidationError> Reasons(ChildSchemaValidationError error)
     {
         var branches = error.Errors.Values.Where(e => e.Count > 0).ToList();
@@ -30,7 +30,7 @@ internal static class SchemaErrors
             return [.. branches.SelectMany(b => b)];
         return branches
             .OrderBy(b => b.Any(e => PathOf(e) == PathOf(error) && IsWrongType(e)) ? 1 : 0)
-            .ThenBy(b => b.Count)
+            .ThenBy(b => b.Count(e => e.Kind != ValidationErrorKind.PropertyRequired))
             .FirstOrDefault() ?? [];
     }
 

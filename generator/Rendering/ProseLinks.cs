@@ -44,6 +44,8 @@ internal sealed class ProseLinks(SpeciesCollection collection, EntryProse prose,
         var name = target.EndsWith(".md", StringComparison.Ordinal) ? target[..^3] : target;
         if (collection.Find(name) is { } entry)
             return Routes.Between(Routes.Species(prose.Entry), Routes.Species(entry));
+        if (collection.Known.Drafts.Contains(name))
+            return Refuse(link, LinkCodes.LinkToDraft, ("name", name));
         if (collection.Known.Unread.Contains(name))
             return "#"; // its own mistakes have been told; no page is written
         var known = collection.Known.Entries.Concat(collection.FormerNames.Keys);

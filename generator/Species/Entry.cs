@@ -56,6 +56,9 @@ public sealed record Entry
 
     public required Prose Prose { get; init; }
 
+    /// <summary>Values that do not fit the relatives and are right all the same.</summary>
+    public required IReadOnlyList<Acceptance> Accepted { get; init; }
+
     public string Genus => ScientificName.Value.Genus;
 
     public string VernacularName => VernacularNames[0].Value;

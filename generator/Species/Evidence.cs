@@ -19,6 +19,9 @@ public enum EvidenceKind
 
     /// <summary>Borrowed from a named relative's entry.</summary>
     Like,
+
+    /// <summary>Estimated from what relatives' entries say.</summary>
+    FromRelatives,
 }
 
 /// <summary>
@@ -28,5 +31,5 @@ public enum EvidenceKind
 public sealed record Evidence(EvidenceKind Kind, string Key, SourceSpan Span)
 {
     /// <summary>Only a figure with evidence of its own says anything about relatives.</summary>
-    public bool IsOwn => Kind != EvidenceKind.Like;
+    public bool IsOwn => Kind is not (EvidenceKind.Like or EvidenceKind.FromRelatives);
 }

@@ -6,10 +6,12 @@ namespace CareSheets.Species;
 /// </summary>
 /// <param name="Entries">File names of entries, without their ending.</param>
 /// <param name="Unread">Those of them that could not be bound; what else they are called is not known.</param>
+/// <param name="Drafts">Those of them that are not finished and have no page.</param>
 /// <param name="References">Keys of references.yaml; nothing when the file can't be read.</param>
 /// <param name="Terms">Keys of glossary.yaml; nothing when the file can't be read.</param>
 public sealed record KnownNames(
     IReadOnlySet<string> Entries,
     IReadOnlySet<string> Unread,
+    IReadOnlySet<string> Drafts,
     IReadOnlySet<string>? References,
     IReadOnlySet<string>? Terms);

@@ -1,0 +1,29 @@
+using CareSheets.Quantities;
+using CareSheets.Species;
+
+namespace CareSheets.Relatives;
+
+/// <summary>Puts together what a writer needs to judge a flagged value.</summary>
+internal static class OutlierMaker
+{
+    public static Outlier Make(RelativesEngine engine, int figure, int index)
+    {
+        var fit = engine.Fits[figure];
+        var entry = engine.Kinship.Entries[index];
+        var stated = fit.Figure.Own(entry)!;
+        var foretold = engine.Foretold(figure, index)!;
+        var within = foretold.CentralInterval(0.95);
+        return new Outlier(
+            entry, fit.Figure, stated,
+            foretold.Z(fit.Values[index]!.Value.Middle),
+            fit.Scale.From(foretold.Mean), fit.Scale.From(within.Low), fit.Scale.From(within.High),
+            RelationFinder.Find(engine, fit, entry),
+            SlipFinder.Find(engine, figure, index),
+            entry.Accepted.FirstOrDefault(a => a.Figure.Value == fit.Figure.Field && IsSame(a, stated.Value)));
+    }
+
+    /// <summary>The value as it was accepted, whatever the dash or the spaces.</summary>
+    public static bool IsSame(Acceptance accepted, StatedRange stated) =>
+        QuantityText.Parse(accepted.Value.Value, stated.Dimension, stated.Basis is not null) is { Ok: true } parsed &&
+        parsed.Value.Text == stated.Text;
+}

@@ -1,0 +1,54 @@
+using Microsoft.Playwright;
+
+namespace CareSheets.Tests.Browser;
+
+/// <summary>axe-core on one page of each kind, in light and dark; and that it would see a fault.</summary>
+[Collection(BrowserTests.Name)]
+public sealed class AccessibilityTests(BrowserFixture browser)
+{
+    [Theory]
+    [MemberData(nameof(PageKinds.Data), MemberType = typeof(PageKinds))]
+    public async Task A_page_of_each_kind_is_clean_in_light_and_dark_on_phone_and_desk(string address)
+    {
+        foreach (var (scheme, width) in new[] { (ColorScheme.Light, 390), (ColorScheme.Dark, 1280) })
+        {
+            var page = await browser.OpenAsync(width, 900, scheme);
+            await page.GotoAsync(browser.Site + address);
+            var found = await Axe.RunAsync(page);
+            Assert.Empty(found.Violations.Select(v => $"{scheme}: {v}"));
+            Assert.DoesNotContain(found.Undecided, u => u.StartsWith("color-contrast", StringComparison.Ordinal));
+            Assert.True(found.Passes >= 10, $"Only {found.Passes} rules had anything to look at.");
+            await page.Context.CloseAsync();
+        }
+    }
+
+    [Fact]
+    public async Task The_scan_sees_low_contrast_a_missing_language_and_a_picture_without_words()
+    {
+        var page = await browser.OpenAsync();
+        await page.GotoAsync(browser.Site + "species/danio-rerio.html");
+        await page.EvaluateAsync("""
+            document.querySelector('h1').style.color = '#cccccc';
+            document.querySelector('svg[role=img]').removeAttribute('aria-label');
+            document.documentElement.removeAttribute('lang');
+            """);
+        var rules = (await Axe.RunAsync(page)).Violations.Select(v => v.Split(':')[0]).Distinct();
+        Assert.Equal(["color-contrast", "html-has-lang", "svg-img-alt"], rules.Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public async Task Dark_is_dark_and_paper_stays_white()
+    {
+        var dark = await browser.OpenAsync(scheme: ColorScheme.Dark);
+        await dark.GotoAsync(browser.Site + "index.html");
+        Assert.Equal("rgb(15, 26, 31)", await BackgroundAsync(dark, "body"));
+        await dark.GotoAsync(browser.Site + "papers/sheet-danio-rerio.html");
+        Assert.Equal("rgb(255, 255, 255)", await BackgroundAsync(dark, ".paper"));
+        var light = await browser.OpenAsync();
+        await light.GotoAsync(browser.Site + "index.html");
+        Assert.Equal("rgb(244, 247, 247)", await BackgroundAsync(light, "body"));
+    }
+
+    private static Task<string> BackgroundAsync(IPage page, string selector) =>
+        page.EvaluateAsync<string>("s => getComputedStyle(document.querySelector(s)).backgroundColor", selector);
+}

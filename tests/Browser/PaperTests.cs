@@ -1,0 +1,106 @@
+using System.Collections.Concurrent;
+using AngleSharp.Dom;
+using CareSheets.Tests.Support;
+using Microsoft.Playwright;
+
+namespace CareSheets.Tests.Browser;
+
+/// <summary>
+/// Every home sheet and every tank card of the content, printed: one page each, of the right size,
+/// with nothing lost. The layout at the width of the paper's text is looked at too.
+/// </summary>
+[Collection(BrowserTests.Name)]
+public sealed class PaperTests(BrowserFixture browser)
+{
+    private static readonly PaperSize A4 = new("A4", 210, 297, 12);
+    private static readonly PaperSize Letter = new("Letter", 215.9, 279.4, 12);
+    private static readonly PaperSize A6 = new("A6", 105, 148, 6);
+
+    private const string AsLetter = "document.querySelector('.paper').classList.replace('paper--a4', 'paper--letter')";
+
+    /// <summary>96 CSS px in 25.4 mm.</summary>
+    private static int Pixels(double millimetres) => (int)(millimetres * 96 / 25.4);
+
+    [Fact]
+    public async Task Every_home_sheet_is_one_page_of_either_paper_with_all_that_matters() => AssertNone(
+        await PrintAllAsync("papers/sheet-", Pixels(186), [A4, Letter], sheet =>
+        [
+            Text(sheet, "h1"), Text(sheet, "i[lang=la]"), Last(sheet, ".caution-list__item"),
+            Last(sheet, ".home-sheet__prose p"), Last(sheet, ".fact-list__fact dd"),
+            Text(sheet, ".home-sheet__address"),
+        ]));
+
+    [Fact]
+    public async Task Every_tank_card_is_one_page_with_its_last_fact_and_caution() => AssertNone(
+        await PrintAllAsync("papers/card-", Pixels(93), [A6], card =>
+        [
+            Text(card, "h1"), Text(card, "i[lang=la]"),
+            Last(card, ".tank-card__value"), Last(card, ".tank-card__figure"),
+            Last(card, ".tank-card__cautions li"), Text(card, ".tank-card__foot"),
+        ]));
+
+    [Fact]
+    public async Task A_paper_with_too_much_on_it_is_noticed()
+    {
+        var page = await browser.OpenAsync(Pixels(93), 600);
+        await page.GotoAsync(browser.Site + "papers/card-danio-rerio.html");
+        await page.EmulateMediaAsync(new() { Media = Media.Print });
+        await page.EvaluateAsync("""
+            document.querySelector('.tank-card__name').textContent = 'Unbreakably'.repeat(40);
+            document.querySelector('.tank-card__name').style.overflowWrap = 'normal';
+            document.querySelector('.tank-card__origin').style.fontSize = '6pt';
+            document.querySelector('.tank-card__foot').textContent = 'word '.repeat(900);
+            """);
+        Assert.NotEmpty(await page.EvaluateAsync<string[]>(PrintedPaper.Overflowing));
+        var faults = PrintedPaper.Faults(await PrintedPaper.PrintAsync(page), A4, ["no such text"]).ToList();
+        Assert.Contains(faults, f => f.EndsWith(" pages", StringComparison.Ordinal));
+        Assert.Contains(faults, f => f.Contains("instead of", StringComparison.Ordinal));
+        Assert.Contains("“no such text” is missing", faults);
+        Assert.Contains("letters of 4.0 pt", faults); // 6 pt, shrunk by a third for the word that is too wide
+        Assert.Contains(faults, f => f.EndsWith("in the margin", StringComparison.Ordinal));
+    }
+
+    private async Task<IReadOnlyList<string>> PrintAllAsync(
+        string kind, int width, PaperSize[] sizes, Func<IDocument, IEnumerable<string>> texts)
+    {
+        var left = new ConcurrentQueue<string>(RealSite.Entries.Select(name => $"{kind}{name}.html"));
+        Assert.True(left.Count >= 20, $"Only {left.Count} papers were found.");
+        var faults = new ConcurrentBag<string>();
+        await Task.WhenAll(Enumerable.Range(0, 2).Select(async _ =>
+        {
+            var page = await browser.OpenAsync(width, 900);
+            await page.EmulateMediaAsync(new() { Media = Media.Print });
+            while (left.TryDequeue(out var address))
+            {
+                await page.GotoAsync(browser.Site + address);
+                foreach (var fault in await FaultsAsync(page, sizes, texts(RealSite.Pages[address])))
+                    faults.Add($"{address}: {fault}");
+            }
+            await page.Context.CloseAsync();
+        }));
+        return [.. faults.Order(StringComparer.Ordinal)];
+    }
+
+    private static async Task<IEnumerable<string>> FaultsAsync(IPage page, PaperSize[] sizes, IEnumerable<string> texts)
+    {
+        var faults = (await page.EvaluateAsync<string[]>(PrintedPaper.Overflowing)).ToList();
+        foreach (var size in sizes)
+        {
+            if (size == Letter)
+                await page.EvaluateAsync(AsLetter);
+            var pdf = await PrintedPaper.PrintAsync(page);
+            faults.AddRange(PrintedPaper.Faults(pdf, size, texts).Select(f => $"{size.Name}: {f}"));
+        }
+        return faults;
+    }
+
+    private static void AssertNone(IReadOnlyList<string> faults) =>
+        Assert.True(faults.Count == 0, string.Join('\n', faults));
+
+    private static string Text(IDocument paper, string selector) => paper.QuerySelector(selector)?.TextContent
+        ?? throw new InvalidOperationException($"{paper.Title} has no {selector}");
+
+    /// <summary>The text of the last such element; nothing to look for where an entry has none.</summary>
+    private static string Last(IDocument paper, string selector) =>
+        paper.QuerySelectorAll(selector) is [.., var last] ? last.TextContent : "";
+}

@@ -1,0 +1,76 @@
+using System.Diagnostics;
+using CareSheets.Statistics;
+using Xunit;
+using Xunit.Abstractions;
+
+namespace CareSheets.Tests.Statistics;
+
+public class NestedSpeedTests(ITestOutputHelper output)
+{
+    private const int Responses = 12;
+
+    private const double MostRatio = 15;
+    private const int Tries = 3;
+
+    // Fits and leave-one-out forecasts of every leaf. Ten times the leaves may cost fifteen
+    // times the time at most: a quadratic step would cost a hundred. A busy machine gets more
+    // tries, of which the quickest of either size counts; a quadratic step fails them all.
+    [Fact]
+    [Trait("Speed", "Slow")]
+    public void Ten_times_the_leaves_cost_about_ten_times_the_time()
+    {
+        var few = Trial(1_000);
+        var many = Trial(10_000);
+        FitAndPredict(few);
+        var (quickFew, quickMany) = (TimeSpan.FromHours(1), TimeSpan.FromHours(1));
+        for (var run = 0; run < Tries && (run == 0 || quickMany >= MostRatio * quickFew); run++)
+        {
+            quickFew = Quicker(quickFew, few);
+            quickMany = Quicker(quickMany, many);
+        }
+
+        output.WriteLine(
+            $"{Responses} responses: 1 000 leaves {quickFew.TotalSeconds:F3} s, "
+            + $"10 000 leaves {quickMany.TotalSeconds:F3} s, ratio {quickMany / quickFew:F1}");
+        Assert.True(quickMany < MostRatio * quickFew, $"{quickMany} against {quickFew}");
+    }
+
+    private static TimeSpan Quicker(TimeSpan best, IReadOnlyList<NestedSample> trial)
+    {
+        var start = Stopwatch.GetTimestamp();
+        var forecasts = FitAndPredict(trial);
+        var elapsed = Stopwatch.GetElapsedTime(start);
+        Assert.Equal(trial.Sum(sample => sample.Tree.LeafCount), forecasts);
+        return elapsed < best ? elapsed : best;
+    }
+
+    private static int FitAndPredict(IReadOnlyList<NestedSample> trial)
+    {
+        var forecasts = 0;
+        foreach (var sample in trial)
+        {
+            var outcome = VarianceEstimation.Estimate(sample, VariancePrior.Weak);
+            Assert.True(outcome.IsFitted);
+            forecasts += Enumerable.Range(0, sample.Tree.LeafCount)
+                .Count(leaf => outcome.Fit.Predictions.WithoutOwnValue(leaf) is not null);
+        }
+
+        return forecasts;
+    }
+
+    private static NestedSample[] Trial(int leaves)
+    {
+        var tree = Proportional(leaves / 50, leaves / 10, leaves / 3, leaves);
+        return [.. Enumerable.Range(0, Responses).Select(response => RandomNesting.Simulated(
+            new Random(response), tree, RankVariances.From(4, 2, 1, 1), mean: 25))];
+    }
+
+    /// <summary>The same shape at any size, so that only the size differs.</summary>
+    private static NestedTree Proportional(params int[] counts) =>
+        NestedTree.FromParents([.. counts.Select((count, rank) =>
+        {
+            var above = rank == 0 ? 1 : counts[rank - 1];
+            return Enumerable.Range(0, count)
+                .Select(node => (int)((long)node * above / count)).ToArray();
+        })]);
+}
