@@ -92,6 +92,6 @@ internal static class Fish
     private static CareRangeDeclaration Range(string field, Dimension dimension)
     {
         var any = QuantityText.Parse(dimension.Example, dimension).Value;
-        return new CareRangeDeclaration(field, dimension, field, any, any, RangeScale.Linear, true, true);
+        return new CareRangeDeclaration(field, dimension, field, any, any, RangeScale.Linear, 0, true, true);
     }
 }

@@ -1,12 +1,14 @@
 using CareSheets.Pages.Mates;
 using CareSheets.Tankmates.Tanks;
+using CareSheets.Tests.Browser;
 using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
 
 namespace CareSheets.Tests.Tankmates;
 
 /// <summary>What customers get in the browser, opened from disk: the same as the program says.</summary>
-public sealed class MatePageTests(MatePages pages) : IClassFixture<MatePages>
+[Collection(BrowserTests.Name)]
+public sealed class MatePageTests(BrowserFixture browser)
 {
     private const string AllReasons = """
         async () => {
@@ -26,10 +28,12 @@ public sealed class MatePageTests(MatePages pages) : IClassFixture<MatePages>
           caresheetsTank.worst([measure], place, figures)))
         """;
 
+    private readonly MatePages _pages = new(browser);
+
     [Fact]
     public async Task The_page_gives_every_pair_the_verdict_and_sentences_of_the_program()
     {
-        var page = await pages.Open("together.html");
+        var page = await _pages.Open("together.html");
         var shown = await page.EvaluateAsync<string[]>(AllReasons);
         var sentences = new MateSentences(Shop.Site);
         var count = Shop.Mates.Mates.Count;
@@ -45,7 +49,7 @@ public sealed class MatePageTests(MatePages pages) : IClassFixture<MatePages>
     [InlineData("20 US gal")]
     public async Task The_page_fits_every_species_into_a_tank_as_the_program_does(string text)
     {
-        var page = await pages.Open("together.html");
+        var page = await _pages.Open("together.html");
         var tank = TankText.Read(text).Tank!;
         var figures = new Dictionary<string, object> { ["volume"] = tank.Volume.InLitres };
         foreach (var (name, side) in new[] { ("length", tank.Length), ("width", tank.Width), ("height", tank.Height) })
@@ -64,8 +68,7 @@ public sealed class MatePageTests(MatePages pages) : IClassFixture<MatePages>
     [Fact]
     public async Task A_keyboard_alone_chooses_species_and_the_address_carries_them()
     {
-        pages.TakeComplaints(); // axe asks for what the policy forbids
-        var page = await pages.Open("together.html");
+        var page = await _pages.Open("together.html");
         await page.FocusAsync("#ask-name");
         await page.Keyboard.TypeAsync("Neon Tetra");
         await page.Keyboard.PressAsync("Enter");
@@ -78,13 +81,13 @@ public sealed class MatePageTests(MatePages pages) : IClassFixture<MatePages>
         await page.Keyboard.PressAsync("Enter");
         await Say(page, "#name-message", "Angelfish taken out.");
         Assert.Equal("ask-name", await page.EvaluateAsync<string>("() => document.activeElement.id"));
-        Assert.Equal([], pages.TakeComplaints());
+        Assert.Equal([], _pages.Complaints);
     }
 
     [Fact]
     public async Task A_link_brings_back_species_and_tank()
     {
-        var page = await pages.Open("together.html#species=danio-rerio,betta-splendens&tank=20%20US%20gal");
+        var page = await _pages.Open("together.html#species=danio-rerio,betta-splendens&tank=20%20US%20gal");
         Assert.Equal(2, await page.Locator(".chosen__item").CountAsync());
         Assert.Equal("20", await page.InputValueAsync("#tank-volume"));
         Assert.Equal("usGallon", await page.InputValueAsync("#tank-volume-unit"));
@@ -95,7 +98,7 @@ public sealed class MatePageTests(MatePages pages) : IClassFixture<MatePages>
     [Fact]
     public async Task Slips_are_answered_and_nothing_breaks()
     {
-        var page = await pages.Open("together.html#species=no-such-fish,danio-rerio,danio-rerio&tank=bad");
+        var page = await _pages.Open("together.html#species=no-such-fish,danio-rerio,danio-rerio&tank=bad");
         await Say(page, "#name-message", "The address names no-such-fish");
         Assert.Equal(1, await page.Locator(".chosen__item").CountAsync());
         await Choose(page, "neon tetrra");
@@ -112,8 +115,7 @@ public sealed class MatePageTests(MatePages pages) : IClassFixture<MatePages>
     [Fact]
     public async Task The_shops_tap_fills_in_and_water_outside_every_range_fits_nobody()
     {
-        pages.TakeComplaints(); // axe asks for what the policy forbids
-        var page = await pages.Open("fits-my-tank.html");
+        var page = await _pages.Open("fits-my-tank.html");
         await page.ClickAsync("#tap");
         Assert.Equal("7.6", await page.InputValueAsync("#water-ph"));
         Assert.Equal("12", await page.InputValueAsync("#water-hardness"));
@@ -122,17 +124,17 @@ public sealed class MatePageTests(MatePages pages) : IClassFixture<MatePages>
         await Say(page, "#not-asked", "Not asked, so nobody has said that it fits: Length of the tank");
         await page.FillAsync("#water-temperature", "2");
         Assert.Equal(0, await page.Locator("#fit-0 .mate").CountAsync());
-        Assert.Equal("0 species", await page.InnerTextAsync("#fit-0 .more__count"));
+        Assert.Equal("Fits: 0 species", await page.InnerTextAsync("#fit-0 .verdict"));
         await page.FillAsync("#water-ph", "seven");
         await Say(page, "#water-message", "PH: please write a number");
         Assert.Contains("temperature=2%20%C2%B0C", page.Url, StringComparison.Ordinal);
-        Assert.Equal([], pages.TakeComplaints());
+        Assert.Equal([], _pages.Complaints);
     }
 
     [Fact]
     public async Task An_answer_stands_within_50_ms_of_a_choice()
     {
-        var page = await pages.Open("together.html#species=danio-rerio");
+        var page = await _pages.Open("together.html#species=danio-rerio");
         var took = await page.EvaluateAsync<double[]>("""
             () => ["neon tetra", "angelfish", "panda cory"].map((name) => {
               document.querySelector("#ask-name").value = name;
@@ -149,13 +151,12 @@ public sealed class MatePageTests(MatePages pages) : IClassFixture<MatePages>
     [Fact]
     public async Task Without_scripts_the_species_page_holds_the_lists_and_the_two_pages_say_so()
     {
-        var without = new BrowserNewContextOptions { JavaScriptEnabled = false };
-        var species = await pages.Open("species/paracheirodon-axelrodi.html", without);
+        var species = await _pages.Open("species/paracheirodon-axelrodi.html", scripts: false);
         Assert.True(await species.Locator(".mate").CountAsync() > 8);
         Assert.Contains("suit it", await species.InnerTextAsync("main"), StringComparison.Ordinal);
         foreach (var address in new[] { "together.html", "fits-my-tank.html" })
         {
-            var page = await pages.Open(address, without);
+            var page = await _pages.Open(address, scripts: false);
             Assert.Contains("needs JavaScript", await page.InnerTextAsync("noscript"), StringComparison.Ordinal);
             Assert.False(await page.IsVisibleAsync(".ask"));
         }
@@ -170,11 +171,7 @@ public sealed class MatePageTests(MatePages pages) : IClassFixture<MatePages>
     public async Task Pages_have_no_fault_that_axe_knows_and_never_scroll_sideways(
         string address, ColorScheme scheme, int width)
     {
-        var page = await pages.Open(address, new BrowserNewContextOptions
-        {
-            ColorScheme = scheme,
-            ViewportSize = new() { Width = width, Height = 900 },
-        });
+        var page = await _pages.Open(address, width, scheme);
         var result = await page.RunAxe();
         Assert.Empty(result.Violations.Select(v => $"{v.Id}: {v.Help}: {v.Nodes.FirstOrDefault()?.Html}"));
         Assert.Equal(width, await page.EvaluateAsync<int>("() => document.documentElement.scrollWidth"));

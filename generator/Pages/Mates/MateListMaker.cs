@@ -21,15 +21,19 @@ internal sealed class MateListMaker(Site site, Acquaintances mates)
         var byVerdict = Enumerable.Range(0, mates.Mates.Count).Where(o => o != here)
             .ToLookup(o => mates.Judge(here, o));
         return new MateLists(
-            List("suits", _rank.BestFirst(here, byVerdict[Verdict.Suits]), o => WhySuits(here, o), address),
-            List("care", FewestReasons(here, byVerdict[Verdict.WithCare]), o => WhyCare(here, o), address),
+            List(
+                Verdict.Suits, "suits", _rank.BestFirst(here, byVerdict[Verdict.Suits]), o => WhySuits(here, o), address),
+            List(
+                Verdict.WithCare, "care", FewestReasons(here, byVerdict[Verdict.WithCare]), o => WhyCare(here, o), address),
             site.Words.Count("mates.apart", byVerdict[Verdict.KeepApart].Count()),
             $"{Routes.Between(address, Routes.Together)}#species={entry.Name}",
             site.Words.Say("mates.rest", ("species", entry.VernacularName)));
     }
 
     private MateList List(
-        string key, IReadOnlyList<int> others, Func<int, IReadOnlyList<string>> why, string from) => new(
+        Verdict verdict, string key, IReadOnlyList<int> others, Func<int, IReadOnlyList<string>> why,
+        string from) => new(
+        $"{(int)verdict}",
         site.Words.Count($"mates.{key}", others.Count),
         [.. others.Take(WithWhy).Select(o => new MateLine(LinkTo(o, from), why(o)))],
         [.. others.Skip(WithWhy).Select(o => LinkTo(o, from))],

@@ -57,8 +57,8 @@
   /** @param {number} fit @param {number[]} places @param {(place: number) => any[]} reasonsOf */
   function showList(fit, places, reasonsOf) {
     const box = /** @type {HTMLDetailsElement} */ (find(`#fit-${fit}`));
-    find(".more__count", box).textContent = places.length === 1
-      ? say("count_one") : say("count_many", { count: places.length });
+    const count = places.length === 1 ? say("count_one") : say("count_many", { count: places.length });
+    find(".verdict", box).textContent = `${say(["fits", "nearly", "fits_not"][fit])}: ${count}`;
     const list = () => {
       if (box.open)
         lookup.fillList(find("ul", box), places, (/** @type {number} */ place) => item(place, reasonsOf(place)));

@@ -52,7 +52,7 @@
   }
 
   function showChosen() {
-    find(".chosen").replaceChildren(...chosen.map((place) => {
+    find("#chosen").replaceChildren(...chosen.map((place) => {
       const item = lookup.copy("chosen-copy");
       const link = /** @type {HTMLAnchorElement} */ (find("a", item));
       link.textContent = names.names[place];
