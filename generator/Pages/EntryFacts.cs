@@ -31,7 +31,7 @@ internal sealed class EntryFacts(Site site)
 
     public Fact Group(Entry entry) => new(
         Words["fact.group"], Words.Count("fact.group", entry.Company.Group.Value),
-        Words[$"lives.{entry.Company.Lives.Value}"]);
+        entry.Company is { Lives.Value: "alone", Group.Value: 1 } ? "" : Words[$"lives.{entry.Company.Lives.Value}"]);
 
     /// <summary>Length and width in one, then the volume, both rounded up.</summary>
     public Fact Tank(Entry entry)

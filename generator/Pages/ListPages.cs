@@ -17,7 +17,8 @@ public sealed record SpeciesListPage(
 
 /// <summary>All taxa of one rank, or of several under headings.</summary>
 public sealed record TaxaPage(
-    string Address, PageFrame Frame, string Heading, string Lead, IReadOnlyList<TaxaGroup> Groups) : IPage
+    string Address, PageFrame Frame, string Heading, string Lead, IReadOnlyList<TaxaGroup> Groups,
+    IReadOnlyList<Link> OtherRanks) : IPage
 {
     public string Template => "taxa";
 }

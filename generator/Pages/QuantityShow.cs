@@ -24,6 +24,9 @@ public sealed class QuantityShow(Words words, UnitSystem units)
         return new Shown(texts[0], string.Join(words["sentence.list_separator"], texts.Skip(1)));
     }
 
+    /// <summary>A figure in the reader's first system, rounded to the nearest step and without "about".</summary>
+    public string ShowExactly(StatedRange range) => Spell(QuantityFormat.In(range, units, Rounding.Nearest).Text);
+
     private string Say(ShownRange shown) =>
         shown.IsApproximate ? words.Say("sentence.about", ("figure", Spell(shown.Text))) : Spell(shown.Text);
 

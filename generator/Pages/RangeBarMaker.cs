@@ -5,8 +5,8 @@ using CareSheets.Species;
 namespace CareSheets.Pages;
 
 /// <summary>
-/// Places a range on its scale in percent of the scale's width. On a logarithmic scale the
-/// position is that of log(1 + value), which starts at nothing and gives small values room.
+/// Places a range on its scale in percent of the scale's width. On a logarithmic scale the position
+/// is that of log(start + value), with the start that the schema declares.
 /// </summary>
 internal static class RangeBarMaker
 {
@@ -20,7 +20,7 @@ internal static class RangeBarMaker
         var (start, width) = Place(declared, keep);
         var inner = range.Of(RangeKind.Prefers)?.Range.Value;
         var (innerStart, innerWidth) = inner is null ? (0, 0) : Place(declared, inner);
-        var ends = quantities.Show(declared.Window, Rounding.Nearest).First.Split('–');
+        var ends = quantities.ShowExactly(declared.Window).Split('–');
         return new RangeBar(
             Percent(start), Percent(width), Percent(innerStart), Percent(innerWidth), inner is not null,
             keep.Low is null, keep.High is null, ends[0], ends[^1], description);
@@ -37,9 +37,9 @@ internal static class RangeBarMaker
     private static double Position(CareRangeDeclaration declared, double value)
     {
         var (low, high) = (declared.Window.Low!.Value, declared.Window.High!.Value);
-        double Scaled(double v) => declared.Scale == RangeScale.Logarithmic ? Math.Log(1 + v - low) : v - low;
+        double Scaled(double v) => declared.Scale == RangeScale.Logarithmic ? Math.Log(declared.ScaleStart + v) : v;
         var clamped = Math.Clamp(value, low, high);
-        return 100 * Scaled(clamped) / Scaled(high);
+        return 100 * (Scaled(clamped) - Scaled(low)) / (Scaled(high) - Scaled(low));
     }
 
     private static string Percent(double value) =>

@@ -35,10 +35,12 @@ internal sealed class SpeciesRows(Site site, string from)
         : site.Words["sentence.unknown"];
 
     /// <summary>All names that a visitor may type, in lower case.</summary>
-    private static string SearchText(Entry entry) => string.Join(' ',
+    private string SearchText(Entry entry) => string.Join(' ',
         entry.VernacularNames.Select(n => n.Value)
             .Concat(entry.FormerNames.Select(n => n.Value.ToString()))
             .Concat(entry.TradeCodes.Select(c => c.Value))
             .Append(entry.ScientificName.Value.ToString())
-            .Append(entry.Family.Value)).ToLowerInvariant();
+            .Append(entry.Family.Value)
+            .Concat(entry.Origin.CountryCodes.Select(c => CountryName.Of(c.Value, site.Words)))
+            .Concat(entry.Origin.WaterBodies.Select(w => w.Value))).ToLowerInvariant();
 }

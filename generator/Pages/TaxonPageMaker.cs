@@ -24,8 +24,17 @@ internal sealed class TaxonPageMaker(Site site)
     {
         var heading = site.Words[$"sentence.{key}_heading"];
         var lead = site.Words[$"sentence.{key}_lead"];
-        return new TaxaPage(address, site.Frames.Make(address, heading, lead), heading, lead, groups);
+        return new TaxaPage(
+            address, site.Frames.Make(address, heading, lead), heading, lead, groups, OtherRanks(address));
     }
+
+    private IReadOnlyList<Link> OtherRanks(string address) =>
+    [
+        .. new[] { (Routes.Orders, "orders"), (Routes.Families, "families"), (Routes.Genera, "genera") }
+            .Where(rank => rank.Item1 != address)
+            .Select(rank => new Link(
+                site.Words[$"sentence.{rank.Item2}_heading"], Routes.Between(address, rank.Item1))),
+    ];
 
     private IReadOnlyList<TaxaGroup> Groups(IReadOnlyList<Taxon> taxa, TaxonRank parent, string from) =>
     [

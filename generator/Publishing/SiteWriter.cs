@@ -32,6 +32,7 @@ public sealed class SiteWriter(string into, DiagnosticBag bag)
             if (!IsOurs())
                 return null;
             Delete(next);
+            Directory.CreateDirectory(next);
             var outcome = Fill(next, files);
             var found = check(next).ToList();
             bag.Add(found);
@@ -54,7 +55,9 @@ public sealed class SiteWriter(string into, DiagnosticBag bag)
     /// <summary>A run that was cut off between the two moves left the old site beside its place.</summary>
     private void Recover(string last)
     {
-        if (Directory.Exists(last) && !Directory.Exists(_target))
+        if (!Directory.Exists(last))
+            return;
+        if (!Directory.Exists(_target))
             Directory.Move(last, _target);
         Delete(last);
     }
@@ -97,7 +100,15 @@ public sealed class SiteWriter(string into, DiagnosticBag bag)
     {
         if (Directory.Exists(_target))
             Directory.Move(_target, last);
-        Directory.Move(next, _target);
+        try
+        {
+            Directory.Move(next, _target);
+        }
+        catch (IOException)
+        {
+            Recover(last);
+            throw;
+        }
         Delete(last);
     }
 

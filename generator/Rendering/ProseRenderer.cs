@@ -72,6 +72,8 @@ public sealed class ProseRenderer(SpeciesCollection collection)
     /// <summary>Paper can't be clicked: each link becomes its text.</summary>
     private static void RemoveLinks(MarkdownDocument document)
     {
+        foreach (var automatic in document.Descendants<AutolinkInline>().ToList())
+            automatic.ReplaceBy(new LiteralInline(automatic.Url));
         foreach (var link in document.Descendants<LinkInline>().ToList())
         {
             var text = new ContainerInline();

@@ -1,3 +1,5 @@
+using CareSheets.Commands;
+using CareSheets.Relatives;
 using CareSheets.Tests.Support;
 using Newtonsoft.Json.Linq;
 
@@ -42,8 +44,10 @@ public sealed class NewCareRangeTests
         using var workshop = new Workshop();
         Declare(workshop);
         workshop.Replace("content/species/danio-rerio.md", "  flow: moderate", "  sparkle: 100–200 µS/cm");
-        workshop.Replace("content/species/danio-margaritatus.md", "  ph:", "  sparkle: 700–800 µS/cm\n  ph:");
-        Assert.Contains("Sparkle", workshop.RunSite().Printed, StringComparison.Ordinal);
+        var collection = new Workbench(new ContentSettings { Content = workshop["content"] }).ReadCollection()!;
+        var figure = ComparedFigure.All(collection.Figures).Single(f => f.Field == "sparkle");
+        Assert.Equal("100–200 µS/cm", figure.Own(collection.Find("danio-rerio")!)?.Value.Text);
+        Assert.Null(figure.Own(collection.Find("betta-splendens")!));
     }
 
     private static void Declare(Workshop workshop)

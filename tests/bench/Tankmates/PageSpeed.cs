@@ -6,7 +6,7 @@ using CareSheets.Rendering;
 using CareSheets.Tankmates;
 using Microsoft.Playwright;
 
-namespace CareSheets.Bench;
+namespace CareSheets.Bench.Tankmates;
 
 /// <summary>
 /// How long the page Together? takes from a choice to a laid-out answer, in Chromium, from disk. The

@@ -7,7 +7,7 @@ using CareSheets.Pages;
 using CareSheets.Quantities;
 using CareSheets.Species;
 
-namespace CareSheets.Bench;
+namespace CareSheets.Bench.Tankmates;
 
 /// <summary>
 /// A collection as large as wished, made from the real entries: each is taken again and again with
@@ -28,7 +28,7 @@ internal static class MadeUpCollection
         var random = new Random(20261125);
         var entries = Enumerable.Range(0, count).Select(i => Vary(real.Entries[i % real.Entries.Count], i, random));
         var collection = new SpeciesCollection(
-            real.Store, [.. entries], real.References.Values, real.Glossary, real.Ranges,
+            real.Store, [.. entries], real.References.Values, real.Glossary, real.Figures,
             real.Known);
         return new Site(collection, bench.ReadWords()!, UnitSystem.Both);
     }

@@ -4,7 +4,7 @@ using System.Text;
 using CareSheets.Pages.Mates;
 using CareSheets.Tankmates;
 
-namespace CareSheets.Bench;
+namespace CareSheets.Bench.Tankmates;
 
 /// <summary>How long it takes to judge all pairs, with what memory, and how large the pages' data is.</summary>
 internal static class TankmatesSpeed
