@@ -20,11 +20,11 @@ internal sealed class MateListMaker(Site site, Acquaintances mates)
         var (here, address) = (mates.PlaceOf(entry.Name), Routes.Species(entry));
         var byVerdict = Enumerable.Range(0, mates.Mates.Count).Where(o => o != here)
             .ToLookup(o => mates.Judge(here, o));
+        var suits = _rank.BestFirst(here, byVerdict[Verdict.Suits]);
+        var care = FewestReasons(here, byVerdict[Verdict.WithCare]);
         return new MateLists(
-            List(
-                Verdict.Suits, "suits", _rank.BestFirst(here, byVerdict[Verdict.Suits]), o => WhySuits(here, o), address),
-            List(
-                Verdict.WithCare, "care", FewestReasons(here, byVerdict[Verdict.WithCare]), o => WhyCare(here, o), address),
+            List(Verdict.Suits, "suits", suits, o => WhySuits(here, o), address),
+            List(Verdict.WithCare, "care", care, o => WhyCare(here, o), address),
             site.Words.Count("mates.apart", byVerdict[Verdict.KeepApart].Count()),
             $"{Routes.Between(address, Routes.Together)}#species={entry.Name}",
             site.Words.Say("mates.rest", ("species", entry.VernacularName)));
