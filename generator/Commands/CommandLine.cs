@@ -38,6 +38,11 @@ internal static class CommandLine
             .WithDescription("Draft the entry of a species that has arrived, from what its relatives say.")
             .WithExample("arrival", "\"Danio kyathit\"")
             .WithExample("arrival", "\"Devario aequipinnatus\"", "--family", "Danionidae");
+        configuration.AddCommand<TankmatesCommand>("tankmates")
+            .WithDescription("Will these species live together, in this tank, and why not.")
+            .WithExample("tankmates", "danio-rerio", "betta-splendens")
+            .WithExample("tankmates", "\"Hoplisoma panda\"", "paracheirodon-innesi", "--tank", "80x35x40cm")
+            .WithExample("tankmates", "danio-rerio", "--tank", "\"20 US gal\"", "--json");
     }
 
     /// <summary>A wrong call says what was wrong; anything else is a defect and shows where it happened.</summary>

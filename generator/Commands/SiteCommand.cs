@@ -2,9 +2,11 @@ using System.ComponentModel;
 using System.Text;
 using CareSheets.Diagnostics;
 using CareSheets.Pages;
+using CareSheets.Pages.Mates;
 using CareSheets.Publishing;
 using CareSheets.Relatives;
 using CareSheets.Rendering;
+using CareSheets.Tankmates;
 using Spectre.Console.Cli;
 
 namespace CareSheets.Commands;
@@ -47,16 +49,19 @@ internal sealed class SiteCommand : Command<SiteSettings>
         if (bench.ReadWords() is not { } words || bench.Bag.HasErrors)
             return null;
 
+        say("Judging tankmates");
+        var mates = Acquaintances.Of(collection);
         say("Making the pages");
         var site = new Site(collection, words, settings.UnitSystem) { Relatives = relatives };
-        var files = Render(PageSet.Make(site, prose), new PageRenderer(theme, words), bench.Bag);
+        var files = Render(PageSet.Make(site, mates, prose), new PageRenderer(theme, words), bench.Bag);
+        var data = MateData.Make(site, mates).Select(d => new SiteFile(d.Address, Encoding.UTF8.GetBytes(d.Text)));
         bench.Bag.Add(words.Missing);
         var assets = ThemeAssets.Read(settings.Theme, bench.Bag);
         if (bench.Bag.HasErrors)
             return null;
 
         say("Writing the site and reading it again");
-        return new SiteWriter(settings.Into, bench.Bag).Write([.. files, .. assets], SiteCheck.Check);
+        return new SiteWriter(settings.Into, bench.Bag).Write([.. files, .. data, .. assets], SiteCheck.Check);
     }
 
     private static IReadOnlyList<SiteFile> Render(IReadOnlyList<IPage> pages, PageRenderer renderer, DiagnosticBag bag)

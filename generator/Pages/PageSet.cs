@@ -1,13 +1,18 @@
+using CareSheets.Pages.Mates;
+using CareSheets.Tankmates;
+
 namespace CareSheets.Pages;
 
 /// <summary>All pages and papers of the site, as values.</summary>
 public static class PageSet
 {
     /// <param name="site">The collection with words and units.</param>
+    /// <param name="mates">Every pair of species judged.</param>
     /// <param name="prose">The prose of each entry as markup, by the entry's name.</param>
-    public static IReadOnlyList<IPage> Make(Site site, IReadOnlyDictionary<string, SpeciesProse> prose)
+    public static IReadOnlyList<IPage> Make(
+        Site site, Acquaintances mates, IReadOnlyDictionary<string, SpeciesProse> prose)
     {
-        var species = new SpeciesPageMaker(site);
+        var species = new SpeciesPageMaker(site, mates);
         var papers = new PaperMaker(site);
         var ofSpecies = site.Collection.Entries.AsParallel().AsOrdered().SelectMany(e => new IPage[]
         {
@@ -15,7 +20,7 @@ public static class PageSet
         });
         return
         [
-            .. new StandingPageMaker(site).Make(), .. ofSpecies,
+            .. new StandingPageMaker(site).Make(), .. new MatePageMaker(site).Make(), .. ofSpecies,
             .. new TaxonPageMaker(site).Make(), .. new OriginPageMaker(site).Make(),
         ];
     }

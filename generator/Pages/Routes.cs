@@ -20,6 +20,11 @@ public static class Routes
     public const string About = "about.html";
     public const string HowWell = "how-well.html";
     public const string Flagged = "papers/relatives.html";
+    public const string Together = "together.html";
+    public const string FitsMyTank = "fits-my-tank.html";
+    public const string MateNames = "tankmates-names.js";
+    public const string MateVerdicts = "tankmates-verdicts.js";
+    public const string MateNeeds = "tankmates-needs.js";
     public const string Papers = "papers/index.html";
 
     public static string Species(Entry entry) => Species(entry.Name);

@@ -1,3 +1,5 @@
+using CareSheets.Pages.Mates;
+
 namespace CareSheets.Pages;
 
 /// <summary>The page of one species, in the order of a customer's questions.</summary>
@@ -39,6 +41,9 @@ public sealed record SpeciesPage : IPage
     public required IReadOnlyList<Fact> Food { get; init; }
 
     public required IReadOnlyList<Fact> Company { get; init; }
+
+    /// <summary>Other species that it can live with, and those that need care.</summary>
+    public required MateLists Mates { get; init; }
 
     /// <summary>The other species of its genus and of its family.</summary>
     public required IReadOnlyList<SpeciesGroup> Relatives { get; init; }

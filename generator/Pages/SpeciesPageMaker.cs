@@ -1,14 +1,17 @@
 using CareSheets.Collection;
 using CareSheets.Diagnostics;
+using CareSheets.Pages.Mates;
 using CareSheets.Species;
+using CareSheets.Tankmates;
 
 namespace CareSheets.Pages;
 
 /// <summary>Makes the page of a species.</summary>
-internal sealed class SpeciesPageMaker(Site site)
+internal sealed class SpeciesPageMaker(Site site, Acquaintances mates)
 {
     private readonly EntryFacts _facts = new(site);
     private readonly RangeRowMaker _rows = new(site);
+    private readonly MateListMaker _mates = new(site, mates);
 
     public SpeciesPage Make(Entry entry, Html prose)
     {
@@ -34,6 +37,7 @@ internal sealed class SpeciesPageMaker(Site site)
             WaterWords = [.. _facts.WaterWords(entry)],
             Food = [.. _facts.Food(entry)],
             Company = [.. _facts.Company(entry)],
+            Mates = _mates.Make(entry),
             Relatives = Relatives(entry, address),
             Countries = [.. entry.Origin.CountryCodes.Select(c => Country(c, address))],
             Waters = [.. entry.Origin.WaterBodies.Select(w => Water(w, address))],

@@ -17,7 +17,7 @@ internal static class SiteLink
         var target = path.Length == 0 ? page : Resolve(page, path);
         if (target is null || !files.Contains(target))
             return false;
-        return hash < 0 || !ids.TryGetValue(target, out var known) ||
+        return hash < 0 || !ids.TryGetValue(target, out var known) || IsState(link[(hash + 1)..]) ||
             known.Contains(Uri.UnescapeDataString(link[(hash + 1)..]));
     }
 
@@ -41,6 +41,9 @@ internal static class SiteLink
         var refresh = bare.IndexOf("url=", StringComparison.Ordinal);
         return Runs(bare) || (refresh >= 0 && Runs(bare[(refresh + "url=".Length)..]));
     }
+
+    /// <summary>What a script of the page reads, such as <c>species=danio-rerio</c>; ids have no = here.</summary>
+    private static bool IsState(string fragment) => fragment.Contains('=', StringComparison.Ordinal);
 
     private static bool Runs(string bare) =>
         bare.StartsWith("javascript:", StringComparison.Ordinal) ||

@@ -32,37 +32,29 @@ public static class QuantityFormat
     /// without ends.
     /// </summary>
     public static ShownRange Computed<T>(Range<T> range, UnitSystem system, Rounding rounding)
-        where T : struct, IQuantity<T>
+        where T : struct, IQuantity<T> =>
+        Computed(T.Dimension, range.Min?.Canonical, range.Max?.Canonical, system, rounding);
+
+    /// <summary>The same for ends in the canonical unit of a dimension known only at run time.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">An impossible value, or swapped ends.</exception>
+    public static ShownRange Computed(
+        Dimension dimension, double? low, double? high, UnitSystem system, Rounding rounding)
     {
-        if (range == default)
+        ArgumentNullException.ThrowIfNull(dimension);
+        if (low is null && high is null)
         {
             return new ShownRange(string.Empty, IsApproximate: false);
         }
 
-        var bound = !range.HasMax ? Bound.AtOrAbove : !range.HasMin ? Bound.AtOrBelow : Bound.None;
-        return Computed(
-            T.Dimension, new Ends(range.Min?.Canonical, range.Max?.Canonical), bound, system, rounding);
-    }
-
-    /// <summary>
-    /// As above, of a dimension known only when the program runs; both ends in its canonical unit.
-    /// </summary>
-    /// <exception cref="ArgumentOutOfRangeException">An impossible value, or swapped ends.</exception>
-    public static ShownRange Computed(
-        Dimension dimension, double low, double high, UnitSystem system, Rounding rounding)
-    {
-        ArgumentNullException.ThrowIfNull(dimension);
-        var ends = new Ends(dimension.Require(low), dimension.Require(high));
-        ArgumentOutOfRangeException.ThrowIfGreaterThan(low, high);
-        return Computed(dimension, ends, Bound.None, system, rounding);
-    }
-
-    private static ShownRange Computed(
-        Dimension dimension, Ends ends, Bound bound, UnitSystem system, Rounding rounding)
-    {
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(low ?? double.MinValue, high ?? double.MaxValue);
         var unit = dimension.For(system);
-        return Show(ends.In(unit), bound, unit, basis: null, rounding, dimension.IsPoint);
+        var bound = high is null ? Bound.AtOrAbove : low is null ? Bound.AtOrBelow : Bound.None;
+        var ends = new Ends(Require(dimension, low), Require(dimension, high)).In(unit);
+        return Show(ends, bound, unit, basis: null, rounding, dimension.IsPoint);
     }
+
+    private static double? Require(Dimension dimension, double? end) =>
+        end is { } value ? dimension.Require(value) : null;
 
     private static ShownRange Translate(StatedRange range, Unit unit, Rounding rounding)
     {

@@ -16,13 +16,14 @@ public sealed partial class RoomTests
         ["Reading"] = ["Species", "Quantities", "Names", "Diagnostics"],
         ["Collection"] = ["Species", "Quantities", "Names", "Diagnostics"],
         ["Relatives"] = ["Collection", "Statistics", "Species", "Quantities", "Names", "Diagnostics"],
-        ["Pages"] = ["Relatives", "Collection", "Species", "Quantities", "Names", "Diagnostics"],
+        ["Tankmates"] = ["Collection", "Species", "Quantities", "Names", "Diagnostics"],
+        ["Pages"] = ["Relatives", "Tankmates", "Collection", "Species", "Quantities", "Names", "Diagnostics"],
         ["Rendering"] = ["Pages", "Collection", "Species", "Quantities", "Names", "Diagnostics"],
         ["Publishing"] = ["Rendering", "Pages", "Diagnostics"],
         ["Commands"] =
         [
-            "Publishing", "Rendering", "Pages", "Relatives", "Collection", "Reading", "Species", "Quantities",
-            "Names", "Diagnostics",
+            "Publishing", "Rendering", "Pages", "Relatives", "Tankmates", "Collection", "Reading", "Species",
+            "Quantities", "Names", "Diagnostics",
         ],
     };
 

@@ -44,7 +44,7 @@ internal sealed class PageFiller(Func<string, int, string> text, bool flag, bool
             return new Html($"<p>own markup {_count++}</p>");
         if (type.IsGenericType && type.GetGenericTypeDefinition() == typeof(IReadOnlyList<>))
             return List(name, type.GetGenericArguments()[0]);
-        return type.Namespace == typeof(IPage).Namespace
+        return type.Namespace?.StartsWith(typeof(IPage).Namespace!, StringComparison.Ordinal) == true
             ? Record(type)
             : throw new NotSupportedException($"The filler does not know {type}; teach it.");
     }

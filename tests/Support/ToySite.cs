@@ -5,6 +5,7 @@ using CareSheets.Pages;
 using CareSheets.Quantities;
 using CareSheets.Rendering;
 using CareSheets.Species;
+using CareSheets.Tankmates;
 
 namespace CareSheets.Tests.Support;
 
@@ -14,7 +15,7 @@ internal sealed class ToySite
     private ToySite(Site site, IReadOnlyDictionary<string, SpeciesProse> prose)
     {
         Site = site;
-        Pages = PageSet.Make(site, prose);
+        Pages = PageSet.Make(site, Acquaintances.Of(site.Collection), prose);
     }
 
     public Site Site { get; }

@@ -7,6 +7,7 @@ using CareSheets.Pages;
 using CareSheets.Publishing;
 using CareSheets.Quantities;
 using CareSheets.Reading;
+using CareSheets.Tankmates;
 
 // Rounds alternate between the two, so that what else the machine does falls on both.
 var count = args.Length > 0 ? int.Parse(args[0], CultureInfo.InvariantCulture) : 1000;
@@ -51,7 +52,8 @@ IReadOnlyList<IPage> MakePages()
 {
     var bench = new Workbench(settings);
     var collection = bench.ReadCollection()!;
-    return PageSet.Make(new Site(collection, bench.ReadWords()!, UnitSystem.Both), bench.RenderProse(collection));
+    var site = new Site(collection, bench.ReadWords()!, UnitSystem.Both);
+    return PageSet.Make(site, Acquaintances.Of(collection), bench.RenderProse(collection));
 }
 
 static double Time(Action work)

@@ -1,0 +1,92 @@
+using System.ComponentModel;
+using CareSheets.Collection;
+using CareSheets.Names;
+using CareSheets.Pages;
+using CareSheets.Species;
+using CareSheets.Tankmates;
+using CareSheets.Tankmates.Tanks;
+using Spectre.Console;
+using Spectre.Console.Cli;
+
+namespace CareSheets.Commands;
+
+internal sealed class TankmatesSettings : ContentSettings
+{
+    [CommandArgument(0, "<name>")]
+    [Description("Species, by file name or scientific name, today's or a former one; one or more.")]
+    public string[] Names { get; init; } = [];
+
+    [CommandOption("--tank <SIZE>")]
+    [Description("A tank, such as 120x40x50cm, 48x16x20in, 240L or \"63 US gal\".")]
+    public string? Tank { get; init; }
+
+    public TankReading? Reading => Tank is null ? null : TankText.Read(Tank);
+
+    public override ValidationResult Validate() =>
+        base.Validate() is { Successful: false } wrong ? wrong
+        : Reading is { Problem: { } problem } ? ValidationResult.Error($"--tank can't be “{Tank}”: {Say(problem)}")
+        : ValidationResult.Success();
+
+    private static string Say(TankProblem problem) => problem switch
+    {
+        TankProblem.NotThreeSides => "write length x width x height, as in 120x40x50cm, or a volume, as in 240L.",
+        TankProblem.NotALength => "each side is a length in cm, mm, m, in or ft, as in 48x16x20in.",
+        TankProblem.NotAVolume =>
+            "a volume has a unit, L, US gal or imp gal, as in \"63 US gal\"; three sides are written 120x40x50cm.",
+        TankProblem.Impossible => "a side is between 10 cm and 10 m, and a volume between 1 L and 1000 m³.",
+    };
+}
+
+/// <summary>Will these species live together, in this tank, and why not.</summary>
+internal sealed class TankmatesCommand : Command<TankmatesSettings>
+{
+    public override int Execute(CommandContext context, TankmatesSettings settings, CancellationToken cancellationToken)
+    {
+        var bench = new Workbench(settings);
+        var output = new ConsoleOutput(settings);
+        if (bench.ReadCollection() is not { } collection || bench.ReadWords() is not { } words)
+        {
+            output.Diagnostics(bench.Bag.Sorted(), bench.Files);
+            return ExitCode.ContentNeedsAPerson;
+        }
+        if (settings.Names.FirstOrDefault(n => Find(collection, n) is null) is { } unknown)
+            return WrongName(unknown, collection);
+        var gathering = Gathering.Of(
+            settings.Names.Select(n => Tankmate.Of(Find(collection, n)!, collection.Ranges)),
+            collection.Ranges, settings.Reading?.Tank);
+        var site = new Site(collection, words, settings.UnitSystem);
+        ConsoleOutput.Plain(settings.Json
+            ? GatheringJson.Print(site, gathering)
+            : new GatheringText(site).Print(gathering));
+        return ExitCode.Clean;
+    }
+
+    private static Entry? Find(SpeciesCollection collection, string name) =>
+        collection.Find(EntryNames.Slug(name)) ??
+        collection.Entries.FirstOrDefault(e => e.VernacularNames.Any(
+            v => string.Equals(v.Value, name, StringComparison.OrdinalIgnoreCase)));
+
+    private static int WrongName(string name, SpeciesCollection collection)
+    {
+        var known = collection.Entries.Select(e => e.Name)
+            .Concat(collection.FormerNames.Keys)
+            .Concat(collection.Entries.SelectMany(e => e.VernacularNames.Select(v => v.Value)));
+        var nearest = Nearest(EntryNames.Slug(name), [.. known]);
+        Console.Error.WriteLine($"There is no species {name}. " + (nearest.Count == 0
+            ? "Check how it is spelt."
+            : $"Did you mean {string.Join(" or ", nearest)}?"));
+        return ExitCode.WrongUse;
+    }
+
+    /// <summary>Up to three, the nearest first.</summary>
+    private static IReadOnlyList<string> Nearest(string name, HashSet<string> known)
+    {
+        var found = new List<string>();
+        while (found.Count < 3 && EditDistance.Nearest(name, known) is { } next)
+        {
+            found.Add(next);
+            known.Remove(next);
+        }
+        return found;
+    }
+}

@@ -1,0 +1,25 @@
+namespace CareSheets.Tankmates.Aspects;
+
+/// <summary>Species of one genus: taken for its own kind, and perhaps for a mate.</summary>
+public sealed class KinAspect : IAspect
+{
+    public string Name => "kin";
+
+    public bool IsMutual => false;
+
+    public object Facet(Tankmate mate) => (mate.Genus, mate.OwnKind);
+
+    public IEnumerable<Detail> Details(Tankmate mate) =>
+        [Detail.OfWord<Temper>("own_kind", "ownKind", mate.OwnKind)];
+
+    public IEnumerable<Reason> Judge(Tankmate one, Tankmate other)
+    {
+        if (one.Genus != other.Genus)
+            yield break;
+        if (one.OwnKind != Temper.Peaceful)
+            yield return new Reason(ReasonKind.TreatsKinAsOwn,
+                one.OwnKind == Temper.Fierce ? Verdict.KeepApart : Verdict.WithCare);
+        if (CrossingGenera.Contains(one.Genus))
+            yield return new Reason(ReasonKind.MayCross, Verdict.WithCare);
+    }
+}

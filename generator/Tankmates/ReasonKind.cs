@@ -1,0 +1,51 @@
+namespace CareSheets.Tankmates;
+
+/// <summary>Why two species do not simply suit each other. The theme has a sentence for each.</summary>
+public enum ReasonKind
+{
+    /// <summary>No value of a water figure lies in both keep ranges.</summary>
+    WaterApart,
+
+    /// <summary>The keep ranges share so little that the tank has no room to vary.</summary>
+    WaterNarrow,
+
+    /// <summary>The keep ranges overlap well, but what both prefer does not.</summary>
+    BestApart,
+
+    /// <summary>A figure or word that a rule asks for is not in the entry of One.</summary>
+    UnknownOfOne,
+    UnknownOfOther,
+    UnknownOfBoth,
+
+    /// <summary>One eats fish, and Other fits its mouth and reach.</summary>
+    WouldSwallow,
+
+    /// <summary>One eats fish, and Other is short beside it, if too deep to go down whole.</summary>
+    WouldHunt,
+
+    /// <summary>One eats fish, and Other is but little too large.</summary>
+    MightSwallow,
+
+    /// <summary>One does not hunt fish, but Other would fit its mouth.</summary>
+    MightTake,
+
+    MuchLarger,
+    Fierce,
+    Feisty,
+    DefendsPlace,
+
+    /// <summary>Both defend a place on the same level.</summary>
+    RivalsForPlace,
+
+    /// <summary>Relatives are treated like its own kind.</summary>
+    TreatsKinAsOwn,
+
+    MayCross,
+    NipsFins,
+    NipsTallFins,
+    FlowApart,
+    FlowDiffers,
+    LightDiffers,
+    BottomDiffers,
+    EatsPlantsNeeded,
+}

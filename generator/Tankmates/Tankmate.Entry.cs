@@ -1,0 +1,82 @@
+using CareSheets.Diagnostics;
+using CareSheets.Quantities;
+using CareSheets.Species;
+
+namespace CareSheets.Tankmates;
+
+public sealed partial record Tankmate
+{
+    /// <summary>
+    /// Water with less salt than this is fresh, in g/L. An entry states salinity only where the
+    /// fish needs or bears salt, so one that is silent means fresh water.
+    /// </summary>
+    private const double FreshUpTo = 0.5;
+
+    private static readonly string[] AnimalDiets = ["micropredator", "insectivore", "omnivore"];
+
+    /// <param name="entry">As the writer stated it.</param>
+    /// <param name="ranges">The care ranges that the schema declares.</param>
+    public static Tankmate Of(Entry entry, IReadOnlyList<CareRangeDeclaration> ranges)
+    {
+        var (company, eats) = (entry.Company, entry.Company.Eats.Select(e => e.Value).ToList());
+        return new Tankmate
+        {
+            Name = entry.Name,
+            Genus = entry.Genus,
+            Water = [.. ranges.Select(r => WaterOf(entry, r))],
+            Body = BodyOf(entry, eats),
+            Flow = CareWord<Flow>(entry, "flow"),
+            Light = CareWord<Light>(entry, "light"),
+            Oxygen = CareWord<Oxygen>(entry, "oxygen"),
+            OwnKind = EntryWord.Required<Temper>(company.OwnKind),
+            Others = EntryWord.Required<Temper>(company.Others),
+            Levels = company.Levels.Aggregate(Levels.None, (all, l) => all | EntryWord.Required<Levels>(l)),
+            Group = company.Group.Value,
+            NipsFins = eats.Contains("fins"),
+            EatsPlants = eats.Contains("plants"),
+            IsTall = entry.Adult.Height is not null,
+            Housing = HousingOf(entry.Tank),
+        };
+    }
+
+    private static WaterNeed WaterOf(Entry entry, CareRangeDeclaration range)
+    {
+        var stated = entry.Range(range.Field);
+        Stretch? Of(RangeKind kind) =>
+            stated?.Of(kind) is { } kinded ? Stretch.From(kinded.Range.Value) : null;
+        var isFresh = stated is null && range.Dimension == DimensionCatalogue.Salinity;
+        return new WaterNeed(
+            range, isFresh ? Stretch.Between(0, FreshUpTo) : Of(RangeKind.Keep), Of(RangeKind.Prefers), isFresh);
+    }
+
+    private static Body BodyOf(Entry entry, List<string> eats)
+    {
+        var (length, mouth) = (entry.Adult.Length.Value, EntryWord.Required<Mouth>(entry.Adult.Mouth));
+        return new Body(
+            Stretch.From(length), length.Basis ?? LengthBasis.Total,
+            EntryWord.Required<BodyShape>(entry.Adult.Shape), mouth, AppetiteOf(entry, eats, mouth));
+    }
+
+    private static Appetite AppetiteOf(Entry entry, List<string> eats, Mouth mouth)
+    {
+        var diet = entry.Diet.Select(d => d.Value).ToList();
+        if (eats.Contains("small fish") || diet.Contains("piscivore"))
+            return Appetite.Hunter;
+        return mouth >= Mouth.Medium && diet.Exists(d => AnimalDiets.Contains(d))
+            ? Appetite.Opportunist : Appetite.None;
+    }
+
+    private static Housing HousingOf(Tank tank)
+    {
+        static double? Most(Sourced<StatedRange>? side) => side is null ? null : Stretch.From(side.Value).High;
+        return new Housing(
+            Stretch.From(tank.Length.Value).High, Most(tank.Width), Most(tank.Height),
+            Stretch.From(tank.Volume.Value).High, EntryWord.Required<Substrate>(tank.Substrate),
+            EntryWord.Required<Lid>(tank.Lid), [.. tank.Needs.Select(n => n.Value)]);
+    }
+
+    private static T? CareWord<T>(Entry entry, string field)
+        where T : struct, Enum =>
+        entry.CareWords.FirstOrDefault(w => w.Declaration.Field == field) is { } stated
+            ? EntryWord.Required<T>(stated.Word) : null;
+}

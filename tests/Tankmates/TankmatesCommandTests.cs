@@ -1,0 +1,91 @@
+using System.Text.Json;
+using CareSheets.Commands;
+using CareSheets.Tests.Support;
+using CareSheets.Tankmates;
+using CareSheets.Tankmates.Tanks;
+
+namespace CareSheets.Tests.Tankmates;
+
+/// <summary>What the command says, for people and for programs.</summary>
+public sealed class TankmatesCommandTests
+{
+    [Fact]
+    public void People_read_verdict_reasons_with_figures_and_the_shared_water()
+    {
+        var text = new GatheringText(Shop.Site).Print(
+            Of("120x40x50cm", "pterophyllum-scalare", "paracheirodon-innesi"));
+        Assert.Contains("Keep them apart.", text, StringComparison.Ordinal);
+        Assert.Contains("A grown angelfish can swallow fish up to 7 cm", text, StringComparison.Ordinal);
+        Assert.Contains("overlap in 24–25.5 °C (76–78 °F) only", text, StringComparison.Ordinal);
+        Assert.Contains("at least 270 L", text, StringComparison.Ordinal);
+        Assert.Contains("do not say that your tank is lawful", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("{", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Programs_read_reasons_as_kinds_and_numbers()
+    {
+        using var json = JsonDocument.Parse(
+            GatheringJson.Print(Shop.Site, Of("240 L", "pterophyllum-scalare", "paracheirodon-innesi")));
+        var pair = json.RootElement.GetProperty("pairs")[0];
+        Assert.Equal("apart", pair.GetProperty("verdict").GetString());
+        var reason = pair.GetProperty("reasons")[0];
+        Assert.Equal("WouldSwallow", reason.GetProperty("kind").GetString());
+        var reach = reason.GetProperty("ofOne").GetProperty("reach").GetProperty("range");
+        Assert.Equal(0.46 * 15, reach.GetProperty("low").GetDouble(), 6);
+        Assert.Equal(240, json.RootElement.GetProperty("tank").GetProperty("litres").GetDouble());
+        Assert.Equal(JsonValueKind.Null, json.RootElement.GetProperty("tank").GetProperty("kilograms").ValueKind);
+    }
+
+    [Theory]
+    [InlineData("120x40")]
+    [InlineData("20 gallons")]
+    [InlineData("0x0x0cm")]
+    public void An_impossible_tank_is_refused_before_anything_is_read(string tank)
+    {
+        var settings = new TankmatesSettings { Names = ["danio-rerio"], Tank = tank };
+        var result = settings.Validate();
+        Assert.False(result.Successful);
+        Assert.Contains(tank, result.Message, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("neon tetrra", "neon tetra")]
+    [InlineData("paracheirodon-inesi", "paracheirodon-innesi")]
+    public void An_unknown_name_returns_2_and_offers_the_nearest(string typed, string offered)
+    {
+        var (code, errors) = Call(typed);
+        Assert.Equal(2, code);
+        Assert.Contains($"There is no species {typed}. Did you mean ", errors, StringComparison.Ordinal);
+        Assert.Contains(offered, errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_same_twice_by_two_names_is_one_species()
+    {
+        var group = Of("60x30x30cm", "paracheirodon-innesi", "paracheirodon-innesi");
+        Assert.Empty(group.Pairs);
+        Assert.Equal(8, group.Count);
+    }
+
+    private static Gathering Of(string tank, params string[] names) => Gathering.Of(
+        names.Select(n => Tankmate.Of(Shop.Collection.Find(n)!, Shop.Collection.Ranges)),
+        Shop.Collection.Ranges, TankText.Read(tank).Tank);
+
+    private static (int Code, string Errors) Call(string name)
+    {
+        var start = new System.Diagnostics.ProcessStartInfo("dotnet")
+        {
+            WorkingDirectory = Repository.Root,
+            RedirectStandardError = true,
+            RedirectStandardOutput = true,
+        };
+        var program = Path.Combine(AppContext.BaseDirectory, "caresheets.dll");
+        foreach (var argument in new[] { "exec", program, "tankmates", name })
+            start.ArgumentList.Add(argument);
+        using var process = System.Diagnostics.Process.Start(start)!;
+        var errors = process.StandardError.ReadToEnd();
+        process.WaitForExit();
+        return (process.ExitCode, errors);
+    }
+}

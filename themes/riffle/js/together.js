@@ -1,0 +1,273 @@
+// @ts-check
+"use strict";
+
+/** The page Together?: species and a tank are chosen, and everything about them is looked up. */
+(function () {
+  /** @type {any} */
+  const lookup = caresheetsLookup;
+  /** @type {any} */
+  const tankForm = caresheetsTank;
+  const { names, find, say } = lookup;
+  const words = ["suits", "care", "apart"];
+  const fitWords = ["fits", "nearly", "not"];
+  const form = find(".ask");
+  const field = /** @type {HTMLInputElement} */ (find("#ask-name"));
+  /** @type {number[]} */
+  let chosen = [];
+  /** @type {any} */
+  let needs;
+  /** @type {any} */
+  let verdicts;
+
+  /** @param {HTMLElement} list @param {string[]} texts */
+  function lines(list, texts) {
+    list.replaceChildren(...texts.map((text) => {
+      const item = lookup.copy("reason-copy");
+      item.textContent = text;
+      return item;
+    }));
+  }
+
+  /** @param {string} id @param {[string, string][]} facts */
+  function facts(id, facts) {
+    find(id).replaceChildren(...facts.map(([label, value]) => {
+      const fact = lookup.copy("fact-copy");
+      find("dt", fact).textContent = label;
+      find("dd", fact).textContent = value;
+      return fact;
+    }));
+  }
+
+  /** @param {HTMLElement} element @param {number} verdict @param {string} text */
+  function mark(element, verdict, text) {
+    element.dataset.verdict = String(verdict);
+    element.textContent = text;
+  }
+
+  /** @param {string} id @param {string} text */
+  function tell(id, text) {
+    const element = find(id);
+    if (element.textContent !== text)
+      element.textContent = text;
+  }
+
+  function showChosen() {
+    find("#chosen").replaceChildren(...chosen.map((place) => {
+      const item = lookup.copy("chosen-copy");
+      const link = /** @type {HTMLAnchorElement} */ (find("a", item));
+      link.textContent = names.names[place];
+      link.href = `species/${names.files[place]}.html`;
+      const drop = find("button", item);
+      drop.textContent = say("drop", { name: names.names[place] });
+      drop.addEventListener("click", () => choose(chosen.filter((p) => p !== place), say("dropped", { name: names.names[place] })));
+      return item;
+    }));
+  }
+
+  /** Every two of the chosen, the worst first. */
+  function showPairs() {
+    const pairs = chosen.flatMap((one, i) => chosen.slice(i + 1).map((other) => ({ one, other, reasons: lookup.reasons(one, other) })))
+      .map((pair) => ({ ...pair, verdict: Math.max(0, ...pair.reasons.map((/** @type {any} */ r) => r.weight)) }))
+      .sort((a, b) => b.verdict - a.verdict);
+    find("#pairs").replaceChildren(...pairs.map((pair) => {
+      const item = lookup.copy("mate-copy");
+      find("a", item).remove();
+      mark(find("p", item), pair.verdict, lookup.fill(`${names.names[pair.one]} + ${names.names[pair.other]}: ${names.words[words[pair.verdict]]}`, {}));
+      lines(find("ul", item), pair.reasons.map((/** @type {any} */ r) => r.text));
+      return item;
+    }));
+    find("#pairs-part").hidden = pairs.length === 0;
+    return pairs.reduce((worst, pair) => Math.max(worst, pair.verdict), 0);
+  }
+
+  /** @param {number} verdict */
+  function showVerdict(verdict) {
+    const only = names.names[chosen[0]];
+    mark(find("#verdict"), verdict, chosen.length > 1
+      ? say(`verdict_${words[verdict]}`)
+      : say(needs.group[chosen[0]] > 1 ? "verdict_one" : "verdict_alone", { name: only, count: needs.group[chosen[0]] }));
+  }
+
+  function showWater() {
+    facts("#shared-water", verdicts.water.flatMap((/** @type {any} */ range) => {
+      const known = chosen.filter((place) => range.low[place] >= 0);
+      const unknown = chosen.filter((place) => range.low[place] < 0).map((place) => names.names[place]).join(", ");
+      if (!range.always && !chosen.some((place) => range.said[place]))
+        return [];
+      const text = known.length === 0 ? ""
+        : range.texts[Math.max(...known.map((p) => range.low[p]))][Math.min(...known.map((p) => range.high[p]))];
+      const shared = text || say("nothing_shared");
+      return [[range.label, known.length === 0 ? say("unknown_for", { names: unknown })
+        : unknown ? say("shared_unknown", { shared, names: unknown }) : shared]];
+    }));
+  }
+
+  function showNeeds() {
+    const union = [...new Set(chosen.flatMap((place) => needs.needs.of[place]))].sort((a, b) => a - b);
+    facts("#united", [
+      ...needs.folds.map((/** @type {any} */ fold) => [fold.label,
+        fold.words[chosen.map((place) => fold.of[place]).reduce((one, other) => fold.table[one][other])]]),
+      [say("needs"), union.map((need) => needs.needs.words[need]).join(", ") || say("none_needed")],
+    ]);
+    const count = chosen.reduce((sum, place) => sum + needs.group[place], 0);
+    lines(find("#groups"), [
+      ...chosen.map((place) => say(needs.group[place] > 1 ? "group_line" : "group_alone", { name: names.names[place], count: needs.group[place] })),
+      ...(chosen.length > 1 ? [say("group_all", { count })] : []),
+    ]);
+  }
+
+  /** @param {{ figures: Record<string, number> | null, shown: Record<string, string> }} tank */
+  function showTank(tank) {
+    find("#tank-part").hidden = !tank.figures;
+    if (!tank.figures)
+      return;
+    const reasons = chosen.flatMap((place) => tankForm.reasons(needs.tank, place, tank.figures, tank.shown));
+    const all = chosen.reduce((sum, place) => sum + needs.volume[place], 0);
+    if (reasons.length === 0 && all > tank.figures.volume)
+      reasons.push({ weight: 1, text: say("tank_all", { all: tankForm.inUnit(tankForm.unit(needs, "volume", tank.shown.volume.replace(/^[\d.]+ /, "")), all), given: tank.shown.volume }) });
+    const worst = Math.max(0, ...reasons.map((r) => r.weight));
+    mark(find("#tank-verdict"), worst, say(`tank_${fitWords[worst]}`));
+    lines(find("#tank-reasons"), reasons.map((r) => r.text));
+    showWeight(tank.figures);
+    showLaw(tank.figures);
+  }
+
+  /** @param {Record<string, number>} tank */
+  function showWeight({ length, width, height, volume }) {
+    const step = needs.weight.find((/** @type {number[]} */ s) => height <= s[0]);
+    const kg = step
+      ? step[1] * length * width * height + step[2] * (length + width) * height + step[3] * height + step[4] * length * width
+      : volume;
+    const up = (/** @type {number} */ weight) => weight < 20 ? Math.ceil(weight) : Math.ceil(weight / 5) * 5;
+    tell("#tank-weight", say(step ? "weight" : "weight_water", { kg: up(kg), lb: up(kg / 0.45359237) }));
+    tell("#weight-caution", say("weight_caution"));
+  }
+
+  /** @param {Record<string, number>} tank */
+  function showLaw(tank) {
+    const { swiss, austrian } = needs;
+    const litres = chosen.reduce((sum, place) => sum + swiss.litres[place], 0);
+    const longest = Math.max(...chosen.map((place) => swiss.lengths[place]));
+    const round = (/** @type {number} */ figure) => Math.ceil(figure * 10 - 1e-6) / 10;
+    tell("#tank-swiss", say("swiss", {
+      litres: round(litres), given: Math.floor(tank.volume * 10) / 10,
+      sides: swiss.sides.map((/** @type {number} */ times) => round(times * longest)).join(" × "),
+    }));
+    const within = austrian.tanks.filter((/** @type {number[]} */ t) =>
+      t[0] <= tank.length && t[1] <= tank.width && t[2] <= tank.height).pop();
+    tell("#tank-austrian", [
+      say("austrian", { least: austrian.least, smallest: austrian.tanks[0].join(" × ") }),
+      within ? say("austrian_within", { tank: within.join(" × ") }) : "",
+    ].join(" "));
+    tell("#law-caution", say("law_caution"));
+  }
+
+  /** All other species by how they get on with every one of the chosen; a link adds one. */
+  function showJoin() {
+    /** @type {number[][]} */
+    const groups = [[], [], []];
+    names.files.forEach((/** @type {string} */ _, /** @type {number} */ place) => {
+      if (!chosen.includes(place))
+        groups[chosen.reduce((worst, one) => Math.max(worst, worst === 2 ? 2 : lookup.verdict(one, place)), 0)].push(place);
+    });
+    groups.forEach((places, verdict) => {
+      const box = /** @type {HTMLDetailsElement} */ (find(`#join-${verdict}`));
+      const count = places.length === 1 ? say("count_one") : say("count_many", { count: places.length });
+      mark(find(".verdict", box), verdict, `${say(words[verdict])}: ${count}`);
+      const list = () => {
+        if (box.open)
+          lookup.fillList(find("ul", box), places, joinItem);
+      };
+      box.ontoggle = list;
+      list();
+    });
+  }
+
+  /** @param {number} place */
+  function joinItem(place) {
+    const item = lookup.copy("join-copy");
+    const link = /** @type {HTMLAnchorElement} */ (find("a", item));
+    link.textContent = names.names[place];
+    link.setAttribute("aria-label", say("add", { name: names.names[place] }));
+    link.href = lookup.address({ ...parts(), species: [...chosen, place].map((p) => names.files[p]).join(",") });
+    return item;
+  }
+
+  /** @returns {Record<string, string>} */
+  function parts() {
+    return { species: chosen.map((place) => names.files[place]).join(","), tank: tankForm.read(needs).text };
+  }
+
+  function answer() {
+    const tank = tankForm.read(needs);
+    tell("#tank-message", tank.problem);
+    lookup.keep(parts());
+    showChosen();
+    find(".outcome").hidden = chosen.length === 0;
+    if (chosen.length === 0)
+      return;
+    showVerdict(showPairs());
+    showWater();
+    showNeeds();
+    showTank(tank);
+    showJoin();
+  }
+
+  /** @param {number[]} places @param {string} message */
+  function choose(places, message) {
+    chosen = places;
+    tell("#name-message", message);
+    answer();
+    field.focus();
+  }
+
+  /** @param {string} typed */
+  function unknown(typed, key = "no_name", nearest = lookup.search(typed).nearest) {
+    return `${say(key, { typed })} ${nearest.length > 0 ? say("nearest", { names: nearest.join(", ") }) : ""}`.trim();
+  }
+
+  /** @param {Event} event */
+  function add(event) {
+    event.preventDefault();
+    const typed = field.value.trim();
+    if (!typed)
+      return;
+    const { place } = lookup.search(typed);
+    if (place < 0)
+      tell("#name-message", unknown(typed));
+    else {
+      field.value = "";
+      choose(chosen.includes(place) ? chosen : [...chosen, place],
+        say(chosen.includes(place) ? "twice" : "added", { name: names.names[place] }));
+    }
+  }
+
+  function readAddress() {
+    const state = lookup.state();
+    /** @type {string[]} */
+    const asked = (state.get("species") ?? "").split(",").filter((/** @type {string} */ name) => name);
+    const found = asked.map((name) => /** @type {number} */ (lookup.search(name).place));
+    chosen = [...new Set(found.filter((place) => place >= 0))];
+    tankForm.show(needs, state.get("tank") ?? "");
+    tell("#name-message", asked.filter((_, i) => found[i] < 0).map((name) => unknown(name, "no_such_address")).join(" "));
+    answer();
+  }
+
+  Promise.all([
+    lookup.load("tankmates-verdicts.js", "caresheetsVerdicts"),
+    lookup.load("tankmates-needs.js", "caresheetsNeeds"),
+  ]).then(([v, n]) => {
+    [verdicts, needs] = [v, n];
+    find("#ask-names").replaceChildren(...names.names.map((/** @type {string} */ name, /** @type {number} */ place) => {
+      const option = document.createElement("option");
+      option.value = name;
+      option.label = names.latin[place];
+      return option;
+    }));
+    form.addEventListener("submit", add);
+    form.addEventListener("input", (/** @type {Event} */ event) => { if (event.target !== field) answer(); });
+    window.addEventListener("hashchange", readAddress);
+    form.hidden = false;
+    readAddress();
+  });
+})();
