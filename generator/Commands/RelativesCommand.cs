@@ -18,7 +18,8 @@ internal sealed class RelativesSettings : ContentSettings
     public bool Sarif { get; init; }
 
     public override Spectre.Console.ValidationResult Validate() => Sarif && Name is not null
-        ? Spectre.Console.ValidationResult.Error("--sarif tells of all values that fit no relative: leave the name out.")
+        ? Spectre.Console.ValidationResult.Error(
+            "--sarif tells of all values that fit no relative: leave the name out.")
         : base.Validate();
 }
 
@@ -41,7 +42,8 @@ internal sealed class RelativesCommand : Command<RelativesSettings>
             : TellAll(collection, bench, output, settings);
     }
 
-    private static int TellAll(SpeciesCollection collection, Workbench bench, ConsoleOutput output, RelativesSettings settings)
+    private static int TellAll(
+        SpeciesCollection collection, Workbench bench, ConsoleOutput output, RelativesSettings settings)
     {
         var (found, relatives) = (new DiagnosticBag(), RelativesEngine.Ask(collection));
         found.Add(OutlierText.Describe(relatives));

@@ -39,6 +39,9 @@ internal sealed class PaperMaker(Site site)
     public TankCard Card(Entry entry)
     {
         var address = Routes.TankCard(entry);
+        var water = _rows.MakeForCard(entry);
+        // An estimate says so in a line of its own, which the last caution makes room for.
+        var cautions = water.Any(row => row.IsEstimated) ? CautionsOnCard - 1 : CautionsOnCard;
         return new TankCard
         {
             Address = address,
@@ -47,8 +50,8 @@ internal sealed class PaperMaker(Site site)
             VernacularName = entry.VernacularName,
             Origin = Countries(entry),
             Facts = [_facts.Length(entry), _facts.Group(entry), _facts.Tank(entry), Temper(entry), Diet(entry)],
-            Water = _rows.MakeForCard(entry),
-            Cautions = [.. entry.Cautions.Take(CautionsOnCard).Select(c => c.Value)],
+            Water = water,
+            Cautions = [.. entry.Cautions.Take(cautions).Select(c => c.Value)],
             Reviewed = DateText.Of(entry.Reviewed, site.Words),
             PageHref = Routes.Between(address, Routes.Species(entry)),
         };

@@ -45,7 +45,8 @@ public static class DraftText
         var isWhole = needs.All(n => draft.At($"{part}.{n}") is { Text.Length: > 0 });
         var text = new StringBuilder();
         var isEmpty = !isWhole || !values.Exists(v => v.Text.Length > 0);
-        text.Append(isEmpty ? (part == "care" ? "care: {}\n" : $"# {part}: can't be told from relatives\n") : $"{part}:\n");
+        var nothing = part == "care" ? "care: {}\n" : $"# {part}: can't be told from relatives\n";
+        text.Append(isEmpty ? nothing : $"{part}:\n");
         foreach (var value in values)
         {
             var name = value.Path[(part.Length + 1)..];

@@ -20,7 +20,7 @@ internal static class RelationFinder
         return Nearest(others, entry.Genus, entry.Family.Value, entry.Order.Value);
     }
 
-    /// <summary>The same, without those whose value was set aside as odd; for a species with an entry or none.</summary>
+    /// <summary>Without those whose value was set aside as odd; for a species with an entry or none.</summary>
     public static Relations Teachers(
         RelativesEngine engine, FigureFit fit, string genus, string family, string order, string self)
     {

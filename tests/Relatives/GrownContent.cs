@@ -44,7 +44,8 @@ internal sealed partial class GrownContent : IDisposable
         return RelativesEngine.Ask(bench.ReadCollection()!);
     }
 
-    public Entry Entry(int number) => Engine().Collection.Entries.OrderBy(e => e.Name == _first ? 0 : 1).ElementAt(number);
+    public Entry Entry(int number) =>
+        Engine().Collection.Entries.OrderBy(e => e.Name == _first ? 0 : 1).ElementAt(number);
 
     /// <summary>No page shows a number that is none.</summary>
     public void AssertNoNonsense()

@@ -19,7 +19,7 @@ public sealed class OwnRecordTests
             Assert.Equal(stated.Select(f => f.Field), Lines.Where(l => l.LeftOut == left).Select(l => l.Figure.Field));
     }
 
-    /// <summary>Temperature is linear and the whole entry hidden, so a plain refit without each value must agree.</summary>
+    /// <summary>Temperature is linear and the whole entry hidden: a refit without each value must agree.</summary>
     [Fact]
     public void With_all_hidden_it_equals_predictions_without_the_value_at_the_same_variances()
     {

@@ -25,9 +25,8 @@ internal sealed class PageFiller(Func<string, int, string> text, bool flag, bool
     {
         var made = type.GetConstructors().OrderByDescending(c => c.GetParameters().Length).First();
         var record = made.Invoke([.. made.GetParameters().Select(p => Value(p.Name!, p.ParameterType, IsOptional(p)))]);
-        if (made.GetParameters().Length > 0)
-            return record;
-        foreach (var property in type.GetProperties().Where(p => p.CanWrite))
+        var filled = made.GetParameters().Select(p => p.Name).ToHashSet();
+        foreach (var property in type.GetProperties().Where(p => p.CanWrite && !filled.Contains(p.Name)))
             property.SetValue(record, Value(property.Name, property.PropertyType, IsOptional(property)));
         return record;
     }
@@ -40,6 +39,8 @@ internal sealed class PageFiller(Func<string, int, string> text, bool flag, bool
             return text(name, _count++);
         if (type == typeof(bool))
             return flag;
+        if (type == typeof(int))
+            return 7;
         if (type == typeof(Html))
             return new Html($"<p>own markup {_count++}</p>");
         if (type.IsGenericType && type.GetGenericTypeDefinition() == typeof(IReadOnlyList<>))

@@ -35,7 +35,8 @@ internal static class MadeUpContent
         return string.Join('\n', lines.Select(l =>
             l.StartsWith("scientificName:", StringComparison.Ordinal) ? $"scientificName: {genus} {epithet}"
             : l.StartsWith("originalNameUsage:", StringComparison.Ordinal) ? $"originalNameUsage: {genus} {epithet}"
-            : l.StartsWith("scientificNameAuthorship:", StringComparison.Ordinal) ? "scientificNameAuthorship: Made, 1900"
+            : l.StartsWith("scientificNameAuthorship:", StringComparison.Ordinal)
+                ? "scientificNameAuthorship: Made, 1900"
             : System.Text.RegularExpressions.Regex.Replace(l, @"\]\([a-z-]+\.md\)", "](https://example.org/)")));
     }
 
