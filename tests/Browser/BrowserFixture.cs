@@ -37,7 +37,9 @@ public sealed class BrowserFixture : IAsyncLifetime, IDisposable
         var context = await _browser!.NewContextAsync(new BrowserNewContextOptions
         {
             ViewportSize = new ViewportSize { Width = width, Height = height },
-            ColorScheme = scheme, JavaScriptEnabled = scripts, ReducedMotion = ReducedMotion.Reduce,
+            ColorScheme = scheme,
+            JavaScriptEnabled = scripts,
+            ReducedMotion = ReducedMotion.Reduce,
         });
         return await context.NewPageAsync();
     }

@@ -8,8 +8,10 @@ internal sealed class SiteServer : IDisposable
 {
     private static readonly Dictionary<string, string> Types = new()
     {
-        [".html"] = "text/html; charset=utf-8", [".css"] = "text/css; charset=utf-8",
-        [".js"] = "text/javascript; charset=utf-8", [".svg"] = "image/svg+xml",
+        [".html"] = "text/html; charset=utf-8",
+        [".css"] = "text/css; charset=utf-8",
+        [".js"] = "text/javascript; charset=utf-8",
+        [".svg"] = "image/svg+xml",
     };
 
     private readonly HttpListener _listener = new();

@@ -40,7 +40,9 @@ internal static class RealSite
         var program = Path.Combine(AppContext.BaseDirectory, "caresheets.dll");
         var start = new ProcessStartInfo("dotnet", ["exec", program, .. arguments])
         {
-            WorkingDirectory = from, RedirectStandardOutput = true, RedirectStandardError = true,
+            WorkingDirectory = from,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
             Environment = { ["LANG"] = language, ["LC_ALL"] = language, ["TZ"] = "Pacific/Kiritimati" },
         };
         using var process = Process.Start(start)!;
