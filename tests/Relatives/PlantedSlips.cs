@@ -75,7 +75,7 @@ internal sealed class PlantedSlips(
         var real = RealContent.Collection;
         var collection = new SpeciesCollection(
             real.Store, entries, real.References.Values, real.Glossary, real.Figures, real.Known);
-        var outliers = RelativesEngine.Ask(collection).Outliers;
+        var outliers = RelativesEngine.Ask(collection).Outliers.Where(o => o.Accepted is null).ToList();
         bool IsPlanted(Outlier o) => planted.Contains(o.Entry.Name) && o.Figure.Field == figure.Field;
         Found += outliers.Count(IsPlanted);
         Named += outliers.Count(o => IsPlanted(o) && o.Slip is not null);
