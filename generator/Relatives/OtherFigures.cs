@@ -26,11 +26,14 @@ internal sealed class OtherFigures
     private readonly ConcurrentDictionary<(int Figure, string Used), Lesson?> _lessons = new();
 
     /// <param name="rows">The figures' rows in the order of their fits, then the traits'.</param>
-    public OtherFigures(NestedTree tree, IReadOnlyList<FigureFit> fits, IReadOnlyList<Row> rows)
+    /// <param name="helps">By figure, whether to use the others, where that is already decided.</param>
+    public OtherFigures(
+        NestedTree tree, IReadOnlyList<FigureFit> fits, IReadOnlyList<Row> rows, IReadOnlyList<bool>? helps)
     {
         (_tree, _rows, _fits) = (tree, rows, fits);
         Savings = [.. fits.Index().AsParallel().AsOrdered()
             .Select(f => LessonOf(f.Index, [.. Usable(f.Index)])?.Saving ?? 0)];
+        Helps = helps ?? [.. Savings.Select(saving => saving >= WorthIt)];
     }
 
     /// <param name="Saving">Part of the mean absolute error that it saves; below 0 if it harms.</param>
@@ -39,14 +42,21 @@ internal sealed class OtherFigures
     /// <summary>By figure, the share of the leave-one-out error that all others save; below 0 if they harm.</summary>
     public double[] Savings { get; }
 
+    /// <summary>By figure, whether the others are used.</summary>
+    public IReadOnlyList<bool> Helps { get; }
+
     /// <summary>What relatives and the entry's other numbers foretell, its own value left out.</summary>
     public Normal? Foretold(int figure, int entry)
     {
         var used = Usable(figure).Where(row => _rows[row].Values[entry] is not null);
-        return LessonOf(figure, [.. used]) is { } lesson && lesson.Saving >= WorthIt
+        return Helps[figure] && LessonOf(figure, [.. used]) is { Saving: > 0 } lesson
             ? lesson.Regression.WithoutOwnValue(entry)
             : _fits[figure].Foretold(entry);
     }
+
+    /// <summary>Whether the entry's other figures had a part in what <see cref="Foretold"/> says.</summary>
+    public bool IsUsed(int figure, int entry) =>
+        Helps[figure] && Usable(figure).Any(row => _rows[row].Values[entry] is not null);
 
     private IEnumerable<int> Usable(int figure) =>
         Enumerable.Range(0, _rows.Count).Where(row => row != figure && _rows[row].Known >= FewestEntries);
@@ -67,7 +77,8 @@ internal sealed class OtherFigures
             return null;
         var regression = NestedRegression.Compute(
             sample, columns, Widened(remainder.Variances, sample.Count, columns.Length), Ridge);
-        return new Lesson(regression, 1 - Error(figure, regression.WithoutOwnValue) / Error(figure, _fits[figure].Foretold));
+        var (after, before) = (Error(figure, regression.WithoutOwnValue), Error(figure, _fits[figure].Foretold));
+        return new Lesson(regression, before > 0 ? 1 - after / before : 0);
     }
 
     /// <summary>Variances of what is left when k weights were fitted are too small by (n - 1) / (n - 1 - k).</summary>
@@ -77,7 +88,7 @@ internal sealed class OtherFigures
         return RankVariances.From([.. variances.Values.Select(v => v * factor)]);
     }
 
-    private double Error(int figure, Func<int, Normal?> foretold) => _rows[figure].Values
-        .Select((value, entry) => value is { } known && foretold(entry) is { } normal ? Math.Abs(normal.Mean - known) : 0)
-        .Sum();
+    private double Error(int figure, Func<int, Normal?> foretold) =>
+        _rows[figure].Values.Select((value, entry) =>
+            value is { } known && foretold(entry) is { } normal ? Math.Abs(normal.Mean - known) : 0).Sum();
 }

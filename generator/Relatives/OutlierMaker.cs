@@ -6,7 +6,7 @@ namespace CareSheets.Relatives;
 /// <summary>Puts together what a writer needs to judge a flagged value.</summary>
 internal static class OutlierMaker
 {
-    public static Outlier Make(RelativesEngine engine, int figure, int index)
+    public static Outlier Make(RelativesEngine engine, int figure, int index, bool isSure)
     {
         var fit = engine.Fits[figure];
         var entry = engine.Kinship.Entries[index];
@@ -14,7 +14,7 @@ internal static class OutlierMaker
         var foretold = engine.Foretold(figure, index)!;
         var within = foretold.CentralInterval(0.95);
         return new Outlier(
-            entry, fit.Figure, stated,
+            entry, fit.Figure, stated, isSure,
             foretold.Z(fit.Values[index]!.Value.Middle),
             fit.Scale.From(foretold.Mean), fit.Scale.From(within.Low), fit.Scale.From(within.High),
             RelationFinder.Find(engine, fit, entry),

@@ -38,7 +38,7 @@ internal sealed class OutlierSearch(RelativesEngine engine)
         IReadOnlyList<Tested> tests = [];
         for (var round = 0; round < MostRounds; round++)
         {
-            engine.Fit(flagged.Union(_accepted).ToHashSet());
+            engine.Fit(flagged);
             tests = Tests();
             var next = Flag(tests);
             if (next.SetEquals(flagged))
@@ -60,8 +60,8 @@ internal sealed class OutlierSearch(RelativesEngine engine)
     private double Threshold(Tested test) => _accepted.Contains((test.Figure, test.Entry)) ? StillOdd : SecondLook;
 
     /// <summary>
-    /// Values that a writer has accepted as they stand. They are true and odd: they teach their relatives
-    /// nothing, and are not asked about again.
+    /// Values that a writer has accepted as they stand. They are true, so they teach their relatives like any
+    /// other, or each true oddity taken out would make the next one look odder; they are not asked about again.
     /// </summary>
     private static HashSet<(int Figure, int Entry)> Accepted(RelativesEngine engine) =>
     [
@@ -86,7 +86,7 @@ internal sealed class OutlierSearch(RelativesEngine engine)
         [
             .. tests.GroupBy(t => t.Figure).SelectMany(figure =>
             {
-                var spread = SpreadOf([.. figure.Where(t => !_accepted.Contains((t.Figure, t.Entry))).Select(t => t.Deviate)]);
+                var spread = SpreadOf([.. figure.Select(t => t.Deviate)]);
                 return figure.Select(t => t with { Deviate = t.Deviate / spread });
             }),
         ];

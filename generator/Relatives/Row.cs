@@ -2,7 +2,9 @@ using CareSheets.Statistics;
 
 namespace CareSheets.Relatives;
 
-/// <summary>One number of every entry, such as a figure's middle or a trait, with what relatives foretell of it.</summary>
+/// <summary>
+/// One number of every entry, such as a figure's middle or a trait, with what relatives foretell of it.
+/// </summary>
 /// <param name="Values">By entry; nothing where unknown or set aside.</param>
 /// <param name="Foretold">By entry, its own value left out.</param>
 internal sealed record Row(IReadOnlyList<double?> Values, IReadOnlyList<Normal?> Foretold)

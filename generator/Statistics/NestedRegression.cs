@@ -27,9 +27,7 @@ public sealed class NestedRegression
     {
         (_sample, _columns) = (sample, columns);
         _plain = NestedPredictions.Compute(sample, variances);
-        _ofColumns = [.. columns.Select(column => NestedPredictions.Compute(
-            NestedSample.From(sample.Tree, [.. column.Select((x, leaf) => sample[leaf] is null ? null : (double?)x)]),
-            variances))];
+        _ofColumns = [.. columns.Select(column => NestedPredictions.Compute(LikeSample(column), variances))];
         var squares = Matrix<double>.Build.Dense(columns.Count, columns.Count);
         var right = Vector<double>.Build.Dense(columns.Count);
         foreach (var leaf in Known().Where(leaf => _plain.WithoutOwnValue(leaf) is not null))
@@ -54,7 +52,7 @@ public sealed class NestedRegression
             ? new(sample, columns, variances, Require.Positive(ridge))
             : throw new ArgumentException("Every leaf needs its number in every column.");
 
-    /// <summary>What is left of each response when the weighted columns are taken off; nothing where unknown.</summary>
+    /// <summary>What is left of each response, the weighted columns taken off; nothing where unknown.</summary>
     public IReadOnlyList<double?> Remainders() =>
         [.. _columns[0].Select((_, leaf) => _sample[leaf] is { } y ? y - Row(leaf) * _weights : (double?)null)];
 
@@ -94,7 +92,11 @@ public sealed class NestedRegression
         return foretold.Z(value) / foretold.StandardDeviation;
     }
 
-    /// <summary>A column that never differs has no weight of evidence; 1 keeps the system solvable, its weight 0.</summary>
+    /// <summary>A column's numbers where the response is known.</summary>
+    private NestedSample LikeSample(double[] column) => NestedSample.From(
+        _sample.Tree, [.. column.Select((x, leaf) => _sample[leaf] is null ? null : (double?)x)]);
+
+    /// <summary>A column that never differs says nothing; a 1 keeps the system solvable, its weight 0.</summary>
     private static Matrix<double> Ridged(Matrix<double> squares, double ridge)
     {
         var ridged = squares.Clone();
