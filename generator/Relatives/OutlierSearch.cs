@@ -17,9 +17,9 @@ internal sealed class OutlierSearch(RelativesEngine engine)
 
     /// <summary>
     /// Deviates from which a value that is not flagged deserves a second look, and below which an accepted
-    /// one no longer stands out. About one sound value in a hundred and one in twenty lie beyond.
+    /// one no longer stands out. About one sound value in a hundred and one in eight lie beyond.
     /// </summary>
-    private const double SecondLook = 2.5, StillOdd = 2;
+    private const double SecondLook = 2.5, StillOdd = 1.5;
 
     private const int MostRounds = 8;
 

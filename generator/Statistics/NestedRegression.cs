@@ -94,7 +94,7 @@ public sealed class NestedRegression
 
     /// <summary>A column's numbers where the response is known.</summary>
     private NestedSample LikeSample(double[] column) => NestedSample.From(
-    /// <summary>A column that never differs says nothing; a 1 keeps the system solvable, its weight 0.</summary>
+        _sample.Tree, [.. column.Select((x, leaf) => _sample[leaf] is null ? null : (double?)x)]);
 
     /// <summary>A column that never differs says nothing; a 1 keeps the system solvable, its weight 0.</summary>
     private static Matrix<double> Ridged(Matrix<double> squares, double ridge)
