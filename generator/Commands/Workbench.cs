@@ -23,7 +23,7 @@ internal sealed class Workbench(ContentSettings settings)
             return null;
         Files = content.Files;
         return content.Store is { } store
-            ? new CollectionLinker(content.Known, Bag)
+            ? new CollectionLinker(content.Known, Bag) { Practice = content.Practice }
                 .Link(store, content.Entries, content.References, content.Glossary, content.Figures)
             : null;
     }

@@ -1,3 +1,5 @@
+using CareSheets.Proofing;
+using CareSheets.Rules;
 using CareSheets.Species;
 
 namespace CareSheets.Pages;
@@ -10,6 +12,8 @@ internal sealed class PaperMaker(Site site)
 
     private readonly EntryFacts _facts = new(site);
     private readonly RangeRowMaker _rows = new(site);
+
+    private IReadOnlyList<Hazard> Hazards => site.Collection.Practice.Hazards;
 
     public HomeSheet Sheet(Entry entry, Html prose)
     {
@@ -28,7 +32,8 @@ internal sealed class PaperMaker(Site site)
             Water = _rows.Make(entry),
             Living = [.. _facts.WaterWords(entry), .. _facts.Food(entry), .. _facts.Company(entry), Origin(entry)],
             Prose = prose,
-            Cautions = [.. entry.Cautions.Select(c => c.Value)],
+            Cautions = [.. CautionsOf.Entry(entry, Hazards).Select(c => c.Text)],
+            Everywhere = [.. CautionsOf.EveryAquarium(Hazards).Select(c => c.Brief)],
             EvidenceLine = EvidenceLine(entry),
             Reviewed = DateText.Of(entry.Reviewed, site.Words),
             PageAddress = site.Collection.Store.Address + Routes.Species(entry),
@@ -51,7 +56,7 @@ internal sealed class PaperMaker(Site site)
             Origin = Countries(entry),
             Facts = [_facts.Length(entry), _facts.Group(entry), _facts.Tank(entry), Temper(entry), Diet(entry)],
             Water = water,
-            Cautions = [.. entry.Cautions.Take(cautions).Select(c => c.Value)],
+            Cautions = [.. CautionsOf.Entry(entry, Hazards).Take(cautions).Select(c => c.Brief)],
             Reviewed = DateText.Of(entry.Reviewed, site.Words),
             PageHref = Routes.Between(address, Routes.Species(entry)),
         };

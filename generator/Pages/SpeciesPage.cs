@@ -54,7 +54,11 @@ public sealed record SpeciesPage : IPage
 
     public required IReadOnlyList<Fact> Place { get; init; }
 
+    /// <summary>Of this species, the gravest first.</summary>
     public required IReadOnlyList<string> Cautions { get; init; }
+
+    /// <summary>Cautions that hold for every aquarium.</summary>
+    public required IReadOnlyList<string> Everywhere { get; init; }
 
     /// <summary>Which figures rest on what, in sentences.</summary>
     public required IReadOnlyList<Fact> Evidence { get; init; }

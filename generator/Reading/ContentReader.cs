@@ -1,5 +1,7 @@
 using System.Collections.Concurrent;
 using CareSheets.Diagnostics;
+using CareSheets.Reading.Conditions;
+using CareSheets.Rules;
 using CareSheets.Species;
 
 namespace CareSheets.Reading;
@@ -35,7 +37,19 @@ public sealed class ContentReader(string contentFolder, string schemaFolder, Dia
             works is null ? [] : KeyedBinder.References(works),
             words is null ? [] : KeyedBinder.Glossary(words),
             schema.Figures,
-            _files);
+            _files)
+        {
+            Practice = ReadPractice(schema),
+        };
+    }
+
+    private Practice ReadPractice(EntrySchema schema)
+    {
+        var binder = new PracticeBinder(schema, bag);
+        YamlMapping? File(string name) =>
+            Schema($"{name}.schema.json") is { } form ? YamlFile($"{name}.yaml", form) : null;
+        return new Practice(
+            binder.Rules(File("rules")), binder.Hazards(File("hazards")), binder.Demands(File("demands")));
     }
 
     private static HashSet<string>? Keys(YamlMapping? root) => root?.Fields.Select(f => f.Key.Text).ToHashSet();

@@ -1,6 +1,7 @@
 using System.Globalization;
 using CareSheets.Diagnostics;
 using CareSheets.Names;
+using CareSheets.Reading.Conditions;
 using CareSheets.Species;
 
 namespace CareSheets.Reading;
@@ -57,6 +58,9 @@ internal sealed class EntryBinder(EntrySchema schema, DiagnosticBag bag)
             Reviewed = reviewed,
             Prose = new Prose(text.Prose, file.Span(text.ProseLine, 1)),
             Accepted = Accepted(fields),
+            Waived = Waived(fields),
+            Fields = new EntryFieldsBinder(schema.Catalogue)
+                .Bind(root, new Sourced<string>(text.Prose, file.Span(text.ProseLine, 1))),
         };
     }
 
@@ -68,6 +72,14 @@ internal sealed class EntryBinder(EntrySchema schema, DiagnosticBag bag)
                   where one.Text("figure") is not null && one.Text("value") is not null
                   select new Acceptance(
                       one.Text("figure")!, one.Text("value")!, one.Text("reason")?.Value ?? "")];
+
+    private static IReadOnlyList<Waiver> Waived(Fields fields) =>
+        fields.Node("waived") is not YamlSequence { Items: var items }
+            ? []
+            : [.. from item in items.OfType<YamlMapping>()
+                  let one = new Fields(item)
+                  where one.Text("rule") is not null
+                  select new Waiver(one.Text("rule")!, one.Text("reason")?.Value ?? "")];
 
     private static Origin Origin(Fields origin) => new(
         origin.Texts("countryCode"), origin.Texts("waterBody"), origin.Text("locality"), origin.Texts("habitat"));
