@@ -48,8 +48,12 @@ public sealed class ContentReader(string contentFolder, string schemaFolder, Dia
         var binder = new PracticeBinder(schema, bag);
         YamlMapping? File(string name) =>
             Schema($"{name}.schema.json") is { } form ? YamlFile($"{name}.yaml", form) : null;
-        return new Practice(
-            binder.Rules(File("rules")), binder.Hazards(File("hazards")), binder.Demands(File("demands")));
+        var (rules, hazards) = (File("rules"), File("hazards"));
+        return new Practice(binder.Rules(rules), binder.Hazards(hazards), binder.Demands(File("demands")))
+        {
+            RuleNames = Keys(rules),
+            HazardsFile = hazards?.Span,
+        };
     }
 
     private static HashSet<string>? Keys(YamlMapping? root) => root?.Fields.Select(f => f.Key.Text).ToHashSet();

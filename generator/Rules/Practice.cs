@@ -1,3 +1,5 @@
+using CareSheets.Diagnostics;
+
 namespace CareSheets.Rules;
 
 /// <summary>All that the fish room has laid down as data: its rules, hazards and demands, in the files' order.</summary>
@@ -5,4 +7,10 @@ public sealed record Practice(
     IReadOnlyList<Rule> Rules, IReadOnlyList<Hazard> Hazards, IReadOnlyList<Demand> Demands)
 {
     public static readonly Practice None = new([], [], []);
+
+    /// <summary>Every rule that the file names, whether or not it could be read; nothing without the file.</summary>
+    public IReadOnlySet<string>? RuleNames { get; init; }
+
+    /// <summary>Where hazards are told; nothing when the file can't be read.</summary>
+    public SourceSpan? HazardsFile { get; init; }
 }

@@ -26,7 +26,8 @@ public sealed partial class RoomTests
         ["Publishing"] = ["Rendering", "Pages", "Diagnostics"],
         ["Commands"] =
         [
-            "Publishing", "Rendering", "Pages", "Relatives", "Tankmates", "Collection", "Reading", "Species",
+            "Publishing", "Rendering", "Pages", "Proofing", "Rules", "Relatives", "Tankmates", "Collection", "Reading",
+            "Species",
             "Quantities", "Names", "Diagnostics",
         ],
     };
