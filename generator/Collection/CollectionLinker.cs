@@ -60,7 +60,9 @@ public sealed class CollectionLinker(KnownNames known, DiagnosticBag bag)
     }
 
     private void CheckReferences(Entry entry) => CheckWorks(
-        entry.Ranges.SelectMany(r => r.Kinds).Select(k => k.Evidence).Append(entry.Evidence), entry.References);
+        entry.Ranges.SelectMany(r => r.Kinds).Select(k => k.Evidence).Append(entry.Evidence)
+            .Concat(new[] { entry.Adult.Evidence, entry.Tank.Evidence, entry.Company.Evidence }.OfType<Evidence>()),
+        entry.References);
 
     private void CheckWorks(IEnumerable<Evidence> evidence, IReadOnlyList<Sourced<string>> listed)
     {

@@ -18,8 +18,18 @@ internal sealed class EvidenceFacts(Site site)
                 text.Of(kind.Evidence));
         var estimates = new RangeRowMaker(site).Make(entry).Where(row => row.IsEstimated)
             .Select(row => new Fact(row.Label, site.Words[$"evidence.{EvidenceKind.FromRelatives}"]));
-        others = others.Concat(estimates).ToList();
+        others = others.Concat(estimates).Concat(Parts(entry, text)).ToList();
         return [.. others.Prepend(new Fact(
             site.Words[others.Any() ? "fact.all_other_figures" : "fact.all_figures"], text.Of(entry.Evidence)))];
+    }
+
+    private IEnumerable<Fact> Parts(Entry entry, EvidenceText text)
+    {
+        (string Word, Evidence? Own)[] parts =
+        [
+            ("fact.adult_evidence", entry.Adult.Evidence), ("fact.tank_evidence", entry.Tank.Evidence),
+            ("fact.company_evidence", entry.Company.Evidence),
+        ];
+        return parts.Where(p => p.Own is not null).Select(p => new Fact(site.Words[p.Word], text.Of(p.Own!)));
     }
 }

@@ -30,7 +30,7 @@ internal sealed class PaperMaker(Site site)
                 ("order", entry.Order.Value), ("family", entry.Family.Value)),
             Room = [.. _facts.Room(entry)],
             Water = _rows.Make(entry),
-            Living = [.. _facts.WaterWords(entry), .. _facts.Food(entry), .. _facts.Company(entry), Origin(entry)],
+            Living = [.. _facts.WaterWords(entry), .. _facts.Food(entry), .. _facts.Company(entry), Origin(entry), .. Demands(entry)],
             Prose = prose,
             Cautions = [.. CautionsOf.Entry(entry, Hazards).Select(c => c.Text)],
             Everywhere = [.. CautionsOf.EveryAquarium(Hazards).Select(c => c.Brief)],
@@ -74,6 +74,13 @@ internal sealed class PaperMaker(Site site)
     private Fact Diet(Entry entry) => new(site.Words["fact.diet"], _facts.List("diet", entry.Diet));
 
     private Fact Origin(Entry entry) => new(site.Words["fact.origin"], Countries(entry));
+
+    private IEnumerable<Fact> Demands(Entry entry)
+    {
+        var demands = new DemandFacts(site).Brief(entry);
+        if (demands.Length > 0)
+            yield return new Fact(site.Words["fact.demands"], demands);
+    }
 
     private string Countries(Entry entry) => string.Join(site.Words["sentence.list_separator"],
         entry.Origin.CountryCodes.Select(c => CountryName.Of(c.Value, site.Words)));

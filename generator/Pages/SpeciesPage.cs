@@ -54,6 +54,12 @@ public sealed record SpeciesPage : IPage
 
     public required IReadOnlyList<Fact> Place { get; init; }
 
+    /// <summary>How many things it asks for, in a sentence.</summary>
+    public required string DemandCount { get; init; }
+
+    /// <summary>What it asks for, by respect, each with its figures.</summary>
+    public required IReadOnlyList<Fact> Demands { get; init; }
+
     /// <summary>Of this species, the gravest first.</summary>
     public required IReadOnlyList<string> Cautions { get; init; }
 

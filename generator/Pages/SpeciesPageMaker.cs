@@ -12,6 +12,7 @@ namespace CareSheets.Pages;
 internal sealed class SpeciesPageMaker(Site site, Acquaintances mates)
 {
     private readonly EntryFacts _facts = new(site);
+    private readonly DemandFacts _demands = new(site);
     private readonly RangeRowMaker _rows = new(site);
     private readonly MateListMaker _mates = new(site, mates);
 
@@ -46,6 +47,8 @@ internal sealed class SpeciesPageMaker(Site site, Acquaintances mates)
             Countries = [.. entry.Origin.CountryCodes.Select(c => Country(c, address))],
             Waters = [.. entry.Origin.WaterBodies.Select(w => Water(w, address))],
             Place = Place(entry),
+            DemandCount = _demands.Count(entry),
+            Demands = _demands.Make(entry),
             Cautions = [.. CautionsOf.Entry(entry, Hazards).Select(c => c.Text)],
             Everywhere = [.. CautionsOf.EveryAquarium(Hazards).Select(c => c.Text)],
             Evidence = new EvidenceFacts(site).Make(entry),

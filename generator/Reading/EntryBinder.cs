@@ -92,7 +92,7 @@ internal sealed class EntryBinder(EntrySchema schema, DiagnosticBag bag)
         var span = _quantities.Bind(adult.Text("lifeSpan"), schema.Quantity("adult.lifeSpan"), "adult.lifeSpan");
         return length is null || adult.Text("shape") is not { } shape || adult.Text("mouth") is not { } mouth
             ? null
-            : new Adult(length, height, shape, mouth, span, adult.Text("sexes"));
+            : new Adult(length, height, shape, mouth, span, adult.Text("sexes")) { Evidence = Own(adult) };
     }
 
     private Tank? Tank(Fields fields)
@@ -104,7 +104,7 @@ internal sealed class EntryBinder(EntrySchema schema, DiagnosticBag bag)
         return length is null || volume is null ||
             tank.Text("substrate") is not { } substrate || tank.Text("lid") is not { } lid
             ? null
-            : new Tank(length, width, height, volume, substrate, lid, tank.Texts("needs"));
+            : new Tank(length, width, height, volume, substrate, lid, tank.Texts("needs")) { Evidence = Own(tank) };
     }
 
     private static Company? Company(Fields fields)
@@ -112,9 +112,11 @@ internal sealed class EntryBinder(EntrySchema schema, DiagnosticBag bag)
         var company = fields.Inner("company");
         return company.Text("lives") is { } lives && company.Integer("group") is { } group &&
             company.Text("own kind") is { } own && company.Text("others") is { } others
-            ? new Company(lives, group, own, others, company.Texts("level"), company.Texts("eats"))
+            ? new Company(lives, group, own, others, company.Texts("level"), company.Texts("eats")) { Evidence = Own(company) }
             : null;
     }
+
+    private static Evidence? Own(Fields part) => EvidenceWord.Read(part.Text("evidence"));
 
     public static bool IsDraft(Fields fields) => fields.Text("draft")?.Value is "true" or "True" or "TRUE";
 

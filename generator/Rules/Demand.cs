@@ -7,6 +7,7 @@ namespace CareSheets.Rules;
 public enum DemandKind
 {
     Size,
+    Time,
     Water,
     Company,
     Food,
@@ -19,5 +20,6 @@ public enum DemandKind
 /// on figures or words of the entry, which its sentence shows.
 /// </summary>
 /// <param name="Says">A sentence with the paths of fields in braces, where their figures are shown.</param>
+/// <param name="Brief">The same in a few words.</param>
 public sealed record Demand(
-    Sourced<string> Name, DemandKind Kind, string Says, Evidence Evidence, AllOf When, IReadOnlyList<string> Shown);
+    Sourced<string> Name, DemandKind Kind, string Says, string Brief, Evidence Evidence, AllOf When);

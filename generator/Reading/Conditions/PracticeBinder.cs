@@ -60,11 +60,13 @@ internal sealed class PracticeBinder(EntrySchema schema, DiagnosticBag bag)
     private Demand? Demand(Sourced<string> name, Fields fields)
     {
         var when = _conditions.All(fields.Node("when"));
-        return Evidence(fields) is { } evidence && fields.Text("says") is { } says &&
-            !Lost(fields.Node("when"), when) &&
-            fields.Text("kind") is { } kind && DemandKinds.TryGetValue(kind.Value, out var known)
-            ? new Demand(name, known, says.Value, evidence, when, ShownFields.In(says, schema.Catalogue, bag))
-            : null;
+        if (Evidence(fields) is not { } evidence || fields.Text("says") is not { } says ||
+            fields.Text("brief") is not { } brief || Lost(fields.Node("when"), when) ||
+            fields.Text("kind") is not { } kind || !DemandKinds.TryGetValue(kind.Value, out var known))
+            return null;
+        ShownFields.Check(says, schema.Catalogue, bag);
+        ShownFields.Check(brief, schema.Catalogue, bag);
+        return new Demand(name, known, says.Value, brief.Value, evidence, when);
     }
 
     /// <summary>A rule of which a condition could not be read would say something else than its writer.</summary>
