@@ -10,17 +10,37 @@ namespace CareSheets.Proofing;
 /// Holds entries against every rule, those of the fish room's file and those that need a program. What
 /// takes the whole collection is prepared once, so that one entry can be proofed in an instant.
 /// </summary>
-/// <param name="collection">All entries.</param>
-/// <param name="today">The day on which it is asked how old an entry is; nothing where that is not asked.</param>
-public sealed class RuleProof(SpeciesCollection collection, DateOnly? today = null)
+public sealed class RuleProof
 {
-    private readonly IReadOnlyList<ICodedRule> _coded = CodedRules.All(collection, today);
+    private readonly IReadOnlyList<ICodedRule> _coded;
+    private readonly SentenceIndex _sentences;
+    private readonly DateOnly? _today;
 
-    private Practice Practice => collection.Practice;
+    /// <param name="collection">All entries.</param>
+    /// <param name="today">The day on which it is asked how old an entry is; nothing where that is not asked.</param>
+    public RuleProof(SpeciesCollection collection, DateOnly? today = null)
+        : this(collection, today, new SentenceIndex(collection.Entries))
+    {
+    }
+
+    private RuleProof(SpeciesCollection collection, DateOnly? today, SentenceIndex sentences)
+    {
+        (Practice, _today, _sentences) = (collection.Practice, today, sentences);
+        _coded = CodedRules.All(collection, sentences, today);
+    }
+
+    private Practice Practice { get; }
 
     /// <summary>Names that a waiver may give; nothing when the file of rules could not be read.</summary>
     private HashSet<string>? Known => field ??=
         Practice.RuleNames is { } named ? [.. named, .. CodedRules.Names] : null;
+
+    /// <summary>The same for a collection in which one entry has changed; this one is then out of date.</summary>
+    public RuleProof Again(SpeciesCollection changed, string name)
+    {
+        _sentences.Replace(name, changed.Entries.FirstOrDefault(e => e.Name == name));
+        return new RuleProof(changed, _today, _sentences);
+    }
 
     /// <summary>Everything that the rules have against an entry, waived or not.</summary>
     public IReadOnlyList<Breach> Breaches(Entry entry) =>

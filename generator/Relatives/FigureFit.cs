@@ -43,6 +43,14 @@ internal sealed record FigureFit(
         };
     }
 
+    /// <summary>The same fit beside what an entry states now.</summary>
+    public FigureFit With(int index, Species.Entry entry)
+    {
+        var values = Values.ToArray();
+        values[index] = Figure.Own(entry) is { } own ? Scale.Of(own.Value) : null;
+        return this with { Values = values };
+    }
+
     /// <summary>What the others say of an entry's middle, its own value left out; nothing without a fit.</summary>
     public Normal? Foretold(int entry) => Middles.Fit?.Predictions.WithoutOwnValue(entry);
 

@@ -19,14 +19,27 @@ internal sealed class OtherFigures
     private const double WorthIt = 0.10;
 
     private readonly double?[,] _deviates;
-    private readonly ConcurrentDictionary<(int Figure, string Used), FigureLesson?> _lessons = new();
+    private readonly ConcurrentDictionary<(int Figure, string Used), FigureLesson?> _lessons;
 
     /// <param name="deviates">By figure and entry; nothing where unknown or set aside.</param>
     public OtherFigures(double?[,] deviates)
     {
         _deviates = deviates;
+        _lessons = new();
         var figures = Enumerable.Range(0, deviates.GetLength(0)).ToList();
         Savings = [.. figures.Select(f => Lesson(f, [.. figures.Where(o => o != f)])?.Saving ?? 0)];
+    }
+
+    private OtherFigures(OtherFigures learnt, double?[,] deviates) =>
+        (_deviates, _lessons, Savings) = (deviates, learnt._lessons, learnt.Savings);
+
+    /// <summary>What was learnt, beside other deviates of one entry.</summary>
+    public OtherFigures With(int entry, IReadOnlyList<double?> own)
+    {
+        var deviates = (double?[,])_deviates.Clone();
+        for (var figure = 0; figure < own.Count; figure++)
+            deviates[figure, entry] = own[figure];
+        return new OtherFigures(this, deviates);
     }
 
     /// <summary>By figure, the share of the leave-one-out error that all others save; below 0 if they harm.</summary>

@@ -11,7 +11,7 @@ namespace CareSheets.Relatives;
 /// One wrong value must not hide another: the fits are made again without those flagged, until the same
 /// ones are flagged twice.
 /// </summary>
-public sealed class RelativesEngine
+public sealed partial class RelativesEngine
 {
     /// <summary>Share of false alarms among the flagged that the audit allows on average.</summary>
     public const double FalseDiscoveryRate = 0.05;

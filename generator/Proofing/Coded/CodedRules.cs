@@ -12,11 +12,13 @@ internal static class CodedRules
     ];
 
     /// <param name="collection">All entries.</param>
+    /// <param name="sentences">Those of all entries.</param>
     /// <param name="today">Nothing where the age of entries is not asked about.</param>
-    public static IReadOnlyList<ICodedRule> All(SpeciesCollection collection, DateOnly? today) =>
+    public static IReadOnlyList<ICodedRule> All(
+        SpeciesCollection collection, SentenceIndex sentences, DateOnly? today) =>
     [
         new VolumeAgainstSides(), new RoomForTheGrown(), new BorrowedFigure(collection),
-        new VernacularOfTwo(collection.Entries), new SentenceTwice(collection.Entries),
+        new VernacularOfTwo(collection.Entries), new SentenceTwice(sentences),
         .. today is { } day ? new ICodedRule[] { new LongUnread(day) } : [],
     ];
 }

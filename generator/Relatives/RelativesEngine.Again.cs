@@ -1,0 +1,46 @@
+using CareSheets.Collection;
+using CareSheets.Species;
+
+namespace CareSheets.Relatives;
+
+public sealed partial class RelativesEngine
+{
+    /// <summary>
+    /// The same engine after one entry was written anew: its values are held against what the others taught at the
+    /// last full asking, without asking all of them again. What a species' own value teaches its relatives
+    /// waits for the next full asking. Only outliers of that entry are found.
+    /// </summary>
+    /// <param name="changed">The collection with the entry in it as it is now.</param>
+    /// <param name="entry">The entry as it is now.</param>
+    /// <returns>Nothing when the classification has changed, for then all must be asked.</returns>
+    public RelativesEngine? Again(SpeciesCollection changed, Entry entry)
+    {
+        if (!IsSameTree(changed))
+            return null;
+        var engine = new RelativesEngine(changed);
+        engine.Listen(this, engine.Kinship.IndexOf(entry));
+        return engine;
+    }
+
+    private bool IsSameTree(SpeciesCollection changed) =>
+        Collection.Entries.Count == changed.Entries.Count &&
+        Collection.Entries.Zip(changed.Entries).All(pair =>
+            pair.First == pair.Second || (pair.First.Name == pair.Second.Name && pair.First.Genus == pair.Second.Genus &&
+            pair.First.Family.Value == pair.Second.Family.Value && pair.First.Order.Value == pair.Second.Order.Value));
+
+    private void Listen(RelativesEngine learnt, int index)
+    {
+        Fits = [.. learnt.Fits.Select(f => f.With(index, Kinship.Entries[index]))];
+        var flagged = new HashSet<int>();
+        for (var round = 0; round < MostRounds; round++)
+        {
+            Others = learnt.Others!.With(
+                index, [.. Fits.Select((fit, figure) => flagged.Contains(figure) ? null : fit.Deviate(index))]);
+            var next = Flag().Where(f => f.Entry == index).Select(f => f.Figure).ToHashSet();
+            if (next.SetEquals(flagged))
+                break;
+            flagged = next;
+        }
+        Outliers = [.. flagged.Order().Select(figure => OutlierMaker.Make(this, figure, index))];
+    }
+}
