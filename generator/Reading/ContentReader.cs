@@ -50,10 +50,11 @@ public sealed class ContentReader(string contentFolder, string schemaFolder, Dia
         YamlMapping? File(string name) =>
             Schema($"{name}.schema.json") is { } form ? YamlFile($"{name}.yaml", form) : null;
         var (rules, hazards) = (File("rules"), File("hazards"));
-        return new Practice(binder.Rules(rules), binder.Hazards(hazards), binder.Demands(File("demands")))
+        var told = binder.Hazards(hazards);
+        return new Practice(binder.Rules(rules), told, binder.Demands(File("demands")))
         {
             RuleNames = Keys(rules),
-            HazardsFile = hazards?.Span,
+            HazardsFile = hazards?.Fields.Count == told.Count ? hazards.Span : null,
         };
     }
 

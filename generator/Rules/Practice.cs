@@ -11,6 +11,6 @@ public sealed record Practice(
     /// <summary>Every rule that the file names, whether or not it could be read; nothing without the file.</summary>
     public IReadOnlySet<string>? RuleNames { get; init; }
 
-    /// <summary>Where hazards are told; nothing when the file can't be read.</summary>
+    /// <summary>Where hazards are told; nothing when not all of it can be read.</summary>
     public SourceSpan? HazardsFile { get; init; }
 }
