@@ -6,7 +6,8 @@ namespace CareSheets.Diagnostics;
 public static class ProofingCodes
 {
     private const string Waive =
-        "{remedy} {reason} ({evidence}). If it is right as it stands, say so under waived: with rule {rule} and the reason.";
+        "{remedy} {reason} ({evidence}). " +
+        "If it is right as it stands, say so under waived: with rule {rule} and the reason.";
 
     public static readonly DiagnosticCode Wrong = new("PR801", Error, "{says}: {found}", Waive);
 
@@ -22,7 +23,8 @@ public static class ProofingCodes
 
     public static readonly DiagnosticCode NoCondition = new("PR806", Error,
         "“{text}” can't be read as a condition: {reason}",
-        "A field, how it should be, and a value: tank.lid is tight, lowest care.ph is at least 7, tank.needs has wood.");
+        "A field, how it should be, and a value: " +
+        "tank.lid is tight, lowest care.ph is at least 7, tank.needs has wood.");
 
     public static readonly DiagnosticCode NoField = new("PR807", Error,
         "Entries have no field {name} to ask about", "{suggestion}");

@@ -1,6 +1,5 @@
 using CareSheets.Proofing;
 using CareSheets.Quantities;
-using CareSheets.Rules;
 using CareSheets.Species;
 
 namespace CareSheets.Pages;
@@ -36,7 +35,8 @@ internal sealed class DemandFacts(Site site)
     public string Brief(Entry entry) => string.Join(
         Words["sentence.list_separator"],
         DemandsOf.Entry(entry, site.Collection.Practice.Demands, site.Collection.Store)
-            .Select(found => Blanks.FillPaths(found.Demand.Brief, path => Show(path, found.Fields[path], s => s.First))));
+            .Select(found => Blanks.FillPaths(
+                found.Demand.Brief, path => Show(path, found.Fields[path], s => s.First))));
 
     private string Say(FoundDemand found) => Blanks.FillPaths(
         found.Demand.Says, path => Show(path, found.Fields[path], s => s.Both));

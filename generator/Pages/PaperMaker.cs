@@ -30,7 +30,11 @@ internal sealed class PaperMaker(Site site)
                 ("order", entry.Order.Value), ("family", entry.Family.Value)),
             Room = [.. _facts.Room(entry)],
             Water = _rows.Make(entry),
-            Living = [.. _facts.WaterWords(entry), .. _facts.Food(entry), .. _facts.Company(entry), Origin(entry), .. Demands(entry)],
+            Living =
+            [
+                .. _facts.WaterWords(entry), .. _facts.Food(entry), .. _facts.Company(entry), Origin(entry),
+                .. Demands(entry),
+            ],
             Prose = prose,
             Cautions = [.. CautionsOf.Entry(entry, Hazards).Select(c => c.Text)],
             Everywhere = [.. CautionsOf.EveryAquarium(Hazards).Select(c => c.Brief)],

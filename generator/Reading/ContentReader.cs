@@ -10,7 +10,7 @@ namespace CareSheets.Reading;
 /// Reads a content folder with its schemas. Entries are read side by side; what is found is put
 /// in order afterwards, so the outcome does not depend on which came first.
 /// </summary>
-public sealed class ContentReader(string contentFolder, string schemaFolder, DiagnosticBag bag)
+public sealed partial class ContentReader(string contentFolder, string schemaFolder, DiagnosticBag bag)
 {
     private readonly ConcurrentDictionary<string, SourceFile> _files = new();
     private EntrySchema? _schema;
@@ -57,36 +57,6 @@ public sealed class ContentReader(string contentFolder, string schemaFolder, Dia
             HazardsFile = hazards?.Fields.Count == told.Count ? hazards.Span : null,
         };
     }
-
-    /// <summary>
-    /// The same content after one entry was written anew. An entry that can't be read now is left out, as in a
-    /// full reading.
-    /// </summary>
-    /// <param name="content">As this reader read it, fully or again.</param>
-    /// <param name="name">Name of the entry, which may be a new one.</param>
-    /// <param name="own">Takes what there is to say of its file.</param>
-    /// <exception cref="InvalidOperationException">Nothing has been read before.</exception>
-    public Content ReadAgain(Content content, string name, DiagnosticBag own)
-    {
-        var schema = _schema ?? throw new InvalidOperationException("The content has not been read yet.");
-        var (entry, found) = ReadEntry(Path.Combine(contentFolder, "species", name + ".md"), schema);
-        own.Add(found);
-        var known = content.Known;
-        var others = content.Entries.Where(e => e.Name != name);
-        return content with
-        {
-            Entries = entry is null ? [.. others] : [.. others.Append(entry).OrderBy(e => e.Name, StringComparer.Ordinal)],
-            Known = known with
-            {
-                Entries = known.Entries.Append(name).ToHashSet(),
-                Unread = With(known.Unread, name, entry is null),
-                Drafts = With(known.Drafts, name, found.Any(d => d.Code == ReadingCodes.Draft)),
-            },
-        };
-    }
-
-    private static HashSet<string> With(IReadOnlySet<string> names, string name, bool isOne) =>
-        names.Where(n => n != name).Concat(isOne ? [name] : Array.Empty<string>()).ToHashSet();
 
     private static HashSet<string>? Keys(YamlMapping? root) => root?.Fields.Select(f => f.Key.Text).ToHashSet();
 

@@ -57,29 +57,12 @@ internal sealed class EntryBinder(EntrySchema schema, DiagnosticBag bag)
             References = fields.Texts("references"),
             Reviewed = reviewed,
             Prose = new Prose(text.Prose, file.Span(text.ProseLine, 1)),
-            Accepted = Accepted(fields),
-            Waived = Waived(fields),
+            Accepted = AnswersBinder.Accepted(fields),
+            Waived = AnswersBinder.Waived(fields),
             Fields = new EntryFieldsBinder(schema.Catalogue)
                 .Bind(root, new Sourced<string>(text.Prose, file.Span(text.ProseLine, 1))),
         };
     }
-
-    private static IReadOnlyList<Acceptance> Accepted(Fields fields) =>
-        fields.Node("accepted") is not YamlSequence { Items: var items }
-            ? []
-            : [.. from item in items.OfType<YamlMapping>()
-                  let one = new Fields(item)
-                  where one.Text("figure") is not null && one.Text("value") is not null
-                  select new Acceptance(
-                      one.Text("figure")!, one.Text("value")!, one.Text("reason")?.Value ?? "")];
-
-    private static IReadOnlyList<Waiver> Waived(Fields fields) =>
-        fields.Node("waived") is not YamlSequence { Items: var items }
-            ? []
-            : [.. from item in items.OfType<YamlMapping>()
-                  let one = new Fields(item)
-                  where one.Text("rule") is not null
-                  select new Waiver(one.Text("rule")!, one.Text("reason")?.Value ?? "")];
 
     private static Origin Origin(Fields origin) => new(
         origin.Texts("countryCode"), origin.Texts("waterBody"), origin.Text("locality"), origin.Texts("habitat"));
@@ -112,7 +95,10 @@ internal sealed class EntryBinder(EntrySchema schema, DiagnosticBag bag)
         var company = fields.Inner("company");
         return company.Text("lives") is { } lives && company.Integer("group") is { } group &&
             company.Text("own kind") is { } own && company.Text("others") is { } others
-            ? new Company(lives, group, own, others, company.Texts("level"), company.Texts("eats")) { Evidence = Own(company) }
+            ? new Company(lives, group, own, others, company.Texts("level"), company.Texts("eats"))
+            {
+                Evidence = Own(company),
+            }
             : null;
     }
 

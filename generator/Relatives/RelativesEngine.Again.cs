@@ -25,8 +25,10 @@ public sealed partial class RelativesEngine
     private bool IsSameTree(SpeciesCollection changed) =>
         Collection.Entries.Count == changed.Entries.Count &&
         Collection.Entries.Zip(changed.Entries).All(pair =>
-            pair.First == pair.Second || (pair.First.Name == pair.Second.Name && pair.First.Genus == pair.Second.Genus &&
-            pair.First.Family.Value == pair.Second.Family.Value && pair.First.Order.Value == pair.Second.Order.Value));
+            ReferenceEquals(pair.First, pair.Second) || PlaceOf(pair.First) == PlaceOf(pair.Second));
+
+    private static (string, string, string, string) PlaceOf(Entry entry) =>
+        (entry.Name, entry.Genus, entry.Family.Value, entry.Order.Value);
 
     private void Listen(RelativesEngine learnt, int index)
     {

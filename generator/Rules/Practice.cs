@@ -2,7 +2,7 @@ using CareSheets.Diagnostics;
 
 namespace CareSheets.Rules;
 
-/// <summary>All that the fish room has laid down as data: its rules, hazards and demands, in the files' order.</summary>
+/// <summary>All that the fish room has laid down as data: rules, hazards and demands, in the files' order.</summary>
 public sealed record Practice(
     IReadOnlyList<Rule> Rules, IReadOnlyList<Hazard> Hazards, IReadOnlyList<Demand> Demands)
 {

@@ -1,5 +1,4 @@
 using CareSheets.Diagnostics;
-using CareSheets.Quantities;
 
 namespace CareSheets.Species;
 
@@ -15,10 +14,8 @@ public sealed class EntryFields(IReadOnlyDictionary<string, FieldValue> values)
     /// <summary>The ending that stands for what a fish likes best: <c>prefers</c>, else <c>keep</c>.</summary>
     public const string Best = ".best";
 
-    public FieldValue? this[string path] => values.GetValueOrDefault(path) ?? (
-        path.EndsWith(Best, StringComparison.Ordinal)
-            ? values.GetValueOrDefault(path[..^Best.Length] + ".prefers") ?? values.GetValueOrDefault(path[..^Best.Length])
-            : null);
+    public FieldValue? this[string path] => values.GetValueOrDefault(path) ??
+        (path.EndsWith(Best, StringComparison.Ordinal) ? BestOf(path[..^Best.Length]) : null);
 
     /// <summary>The words of a field, in the writer's order; none when it is not stated or holds figures.</summary>
     public IReadOnlyList<Sourced<string>> Words(string path) => this[path] is FieldWords words ? words.Words : [];
@@ -36,4 +33,7 @@ public sealed class EntryFields(IReadOnlyDictionary<string, FieldValue> values)
             all[path] = value;
         return new EntryFields(all);
     }
+
+    private FieldValue? BestOf(string range) =>
+        values.GetValueOrDefault(range + ".prefers") ?? values.GetValueOrDefault(range);
 }

@@ -21,7 +21,9 @@ public sealed partial class RoomTests
         ["Tankmates"] = ["Collection", "Species", "Quantities", "Names", "Diagnostics"],
         ["Pages"] =
         [
-            "Proofing", "Rules", "Relatives", "Tankmates", "Collection", "Species", "Quantities", "Names", "Diagnostics"],
+            "Proofing", "Rules", "Relatives", "Tankmates", "Collection", "Species", "Quantities", "Names",
+            "Diagnostics",
+        ],
         ["Rendering"] = ["Pages", "Collection", "Species", "Quantities", "Names", "Diagnostics"],
         ["Publishing"] = ["Rendering", "Pages", "Diagnostics"],
         ["Commands"] =

@@ -27,11 +27,13 @@ internal static class ProofSpeed
         var all = Time(() => All(settings));
         var desk = ProofDesk.Open(settings, new DiagnosticBag())!;
         var entries = desk.Collection.Entries.Select(e => e.Name).ToList();
-        var times = Enumerable.Range(0, Rounds).Select(i => One(desk, settings, entries[i * 7 % count])).Order().ToList();
+        var times = Enumerable.Range(0, Rounds)
+            .Select(i => One(desk, settings, entries[i * 7 % count])).Order().ToList();
         Console.WriteLine(FormattableString.Invariant($"{count} entries, all of them: {all * 1000:0} ms"));
         Console.WriteLine(FormattableString.Invariant(
-            $"one of them, saved: median {times[Rounds / 2] * 1000:0} ms, 90 % within {times[Rounds * 9 / 10] * 1000:0} ms,") +
-            FormattableString.Invariant($" slowest {times[^1] * 1000:0} ms; ratio {all / times[Rounds / 2]:0.0}"));
+            $"one of them, saved: median {times[Rounds / 2] * 1000:0} ms, ") + FormattableString.Invariant(
+            $"90 % within {times[Rounds * 9 / 10] * 1000:0} ms, slowest {times[^1] * 1000:0} ms; ") +
+            FormattableString.Invariant($"ratio {all / times[Rounds / 2]:0.0}"));
         Directory.Delete(folder, recursive: true);
         return 0;
     }

@@ -10,7 +10,8 @@ internal sealed class BorrowedFigure(SpeciesCollection collection) : ICodedRule
 {
     public static readonly CodedText Text = new(
         "borrowed-figure-is-the-lenders", Severity.Warning,
-        "A borrowed figure is not, or no more, what the lender says", "Borrow it again, or give it evidence of its own.",
+        "A borrowed figure is not, or no more, what the lender says",
+        "Borrow it again, or give it evidence of its own.",
         "A figure borrowed from an entry that has since changed is out of date", "by definition");
 
     public string Name => Text.Name;

@@ -37,7 +37,8 @@ internal sealed class RoomForTheGrown : ICodedRule
         {
             if (stated?.Value.High is { } has && standard is { } body && has < times * body)
                 yield return Text.Breach(entry, stated.Span, $"tank.{side}",
-                    $"its {side} is {stated.Value.Text}, {Number(times * body)} cm are {times} lengths without the tail",
+                    $"its {side} is {stated.Value.Text}, " +
+                    $"{Number(times * body)} cm are {times} lengths without the tail",
                     new RelatedSpan(entry.Adult.Length.Span, $"grown length {length.Text}"));
         }
     }

@@ -4,7 +4,7 @@ using CareSheets.Species;
 
 namespace CareSheets.Proofing.Coded;
 
-/// <summary>Every sentence of prose and cautions with the entries that have it, kept up to date entry by entry.</summary>
+/// <summary>Every sentence of prose and cautions with the entries that have it, up to date entry by entry.</summary>
 internal sealed partial class SentenceIndex
 {
     /// <summary>Shorter ones, such as "It jumps.", people will write twice.</summary>

@@ -12,7 +12,8 @@ internal sealed class SentenceTwice(SentenceIndex sentences) : ICodedRule
     public static readonly CodedText Text = new(
         "sentence-is-told-once", Severity.Warning,
         "Another entry has the very same sentence", "Say what is true of this species, in words of its own.",
-        "Sentences copied from entry to entry go on saying what is true of the first one", "common practice, no source");
+        "Sentences copied from entry to entry go on saying what is true of the first one",
+        "common practice, no source");
 
     public string Name => Text.Name;
 

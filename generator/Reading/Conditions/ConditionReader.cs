@@ -1,4 +1,3 @@
-using System.Globalization;
 using CareSheets.Diagnostics;
 using CareSheets.Names;
 using CareSheets.Rules;

@@ -31,7 +31,8 @@ internal sealed class ConditionText(Sourced<string> text)
     public bool Take(string words)
     {
         var rest = Rest;
-        if (!rest.StartsWith(words, StringComparison.Ordinal) || (rest.Length > words.Length && rest[words.Length] != ' '))
+        if (!rest.StartsWith(words, StringComparison.Ordinal) ||
+            (rest.Length > words.Length && rest[words.Length] != ' '))
             return false;
         _at = text.Value.Length - rest.Length + words.Length;
         return true;

@@ -59,5 +59,6 @@ internal sealed class FieldCatalogue
     }
 
     private void Add(string path, FieldKind kind, Dimension? dimension = null, JArray? words = null) =>
-        _byPath[path] = new FieldDeclaration(path, kind, dimension, [.. words?.Values<string>().OfType<string>() ?? []]);
+        _byPath[path] = new FieldDeclaration(
+            path, kind, dimension, [.. words?.Values<string>().OfType<string>() ?? []]);
 }
