@@ -36,7 +36,7 @@ internal sealed class PaperMaker(Site site)
                 .. Demands(entry),
             ],
             Prose = prose,
-            Cautions = [.. CautionsOf.Entry(entry, Hazards).Select(c => c.Text)],
+            Cautions = [.. CautionsOf.Entry(entry, Hazards).Select(c => c.Brief)],
             Everywhere = [.. CautionsOf.EveryAquarium(Hazards).Select(c => c.Brief)],
             EvidenceLine = EvidenceLine(entry),
             Reviewed = DateText.Of(entry.Reviewed, site.Words),

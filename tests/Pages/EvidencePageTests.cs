@@ -1,3 +1,4 @@
+using System.Globalization;
 using CareSheets.Pages;
 using CareSheets.Tests.Support;
 
@@ -11,17 +12,19 @@ public sealed class EvidencePageTests
     {
         var page = ToySite.Read().At<EvidencePage>("papers/evidence.html");
         var rerio = page.Groups.SelectMany(g => g.Entries).Single(e => e.VernacularName == "zebra danio");
-        Assert.Equal("Grown length, Temperature, General hardness, Smallest tank, Company of its own kind", rerio.Without);
+        Assert.Equal(
+            "Grown length, Temperature, General hardness, Smallest tank, Company of its own kind", rerio.Without);
         Assert.StartsWith("pH (published: ", rerio.Own, StringComparison.Ordinal);
         Assert.Equal("", rerio.Unknown);
-        Assert.Equal(["from memory, still to be checked", "common practice, no source"], page.Groups.Select(g => g.Mark));
+        Assert.Equal(
+            ["from memory, still to be checked", "common practice, no source"], page.Groups.Select(g => g.Mark));
     }
 
     [Fact]
     public void What_nobody_stated_is_told_as_such()
     {
-        var page = ToySite.Read(change: w =>
-            w.Replace("content/species/danio-rerio.md", "  hardness: 3–20 °dH\n", "")).At<EvidencePage>("papers/evidence.html");
+        var toy = ToySite.Read(change: w => w.Replace("content/species/danio-rerio.md", "  hardness: 3–20 °dH\n", ""));
+        var page = toy.At<EvidencePage>("papers/evidence.html");
         var rerio = page.Groups.SelectMany(g => g.Entries).Single(e => e.VernacularName == "zebra danio");
         Assert.Equal("General hardness", rerio.Unknown);
         Assert.Equal("1", page.Marks[^1].Value);
@@ -32,7 +35,7 @@ public sealed class EvidencePageTests
     {
         var page = ToySite.Read().At<EvidencePage>("papers/evidence.html");
         // Three entries with size, tank and company, nine ranges, and one more for what a fighter prefers.
-        Assert.Equal(3 * 3 + 9 + 1, page.Marks.Sum(m => int.Parse(m.Value, System.Globalization.CultureInfo.InvariantCulture)));
+        Assert.Equal(3 * 3 + 9 + 1, page.Marks.Sum(m => int.Parse(m.Value, CultureInfo.InvariantCulture)));
     }
 
     [Fact]
