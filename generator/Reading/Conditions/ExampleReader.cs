@@ -33,7 +33,8 @@ internal sealed class ExampleReader(EntrySchema schema, DiagnosticBag bag)
         {
             var basis = declared.Path == "adult.length";
             var any = Quantities.QuantityText.Parse(declared.Dimension!.Example, declared.Dimension).Value
-                with { Low = null, High = null };
+                with
+            { Low = null, High = null };
             _quantities.Bind(text, new QuantityDeclaration(declared.Dimension, any, basis), declared.Path);
         }
         foreach (var word in Words(field.Value).Where(_ => declared.Kind is FieldKind.Word or FieldKind.List)
