@@ -19,7 +19,7 @@ internal sealed class DemandFacts(Site site)
     /// <summary>Label: the respect; value: the reason.</summary>
     public IReadOnlyList<Fact> Make(Entry entry) =>
     [
-        .. DemandsOf.Entry(entry, site.Collection.Practice.Demands, site.Collection.Store)
+        .. Found(entry)
             .GroupBy(d => d.Demand.Kind)
             .Select(g => new Fact(Words[$"demand.{g.Key}"], string.Join(Words["demand.separator"], g.Select(Say)))),
     ];
@@ -27,16 +27,27 @@ internal sealed class DemandFacts(Site site)
     /// <summary>How many reasons there are, in a sentence.</summary>
     public string Count(Entry entry)
     {
-        var count = DemandsOf.Entry(entry, site.Collection.Practice.Demands, site.Collection.Store).Count;
+        var count = Found(entry).Count;
         return count == 0 ? Words["demand.none"] : Words.Count("demand.count", count);
+    }
+
+    /// <summary>Where the limits come from at which something counts as asking; empty when nothing does.</summary>
+    public string Limits(Entry entry)
+    {
+        var sources = Found(entry).Select(d => d.Demand.Evidence).Select(new EvidenceText(site).Of).Distinct().ToList();
+        return sources.Count == 0 ? "" : Words.Say(
+            "demand.limits", ("source", string.Join(Words["sentence.list_separator"], sources)));
     }
 
     /// <summary>All of them in one line of few words, for a sheet that has the figures above it.</summary>
     public string Brief(Entry entry) => string.Join(
         Words["sentence.list_separator"],
-        DemandsOf.Entry(entry, site.Collection.Practice.Demands, site.Collection.Store)
+        Found(entry)
             .Select(found => Blanks.FillPaths(
                 found.Demand.Brief, path => Show(path, found.Fields[path], s => s.First))));
+
+    private IReadOnlyList<FoundDemand> Found(Entry entry) =>
+        DemandsOf.Entry(entry, site.Collection.Practice.Demands, site.Collection.Store);
 
     private string Say(FoundDemand found) => Blanks.FillPaths(
         found.Demand.Says, path => Show(path, found.Fields[path], s => s.Both));

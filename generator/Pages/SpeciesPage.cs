@@ -57,6 +57,9 @@ public sealed record SpeciesPage : IPage
     /// <summary>How many things it asks for, in a sentence.</summary>
     public required string DemandCount { get; init; }
 
+    /// <summary>Where the limits come from at which something counts, or empty.</summary>
+    public required string DemandLimits { get; init; }
+
     /// <summary>What it asks for, by respect, each with its figures.</summary>
     public required IReadOnlyList<Fact> Demands { get; init; }
 

@@ -13,6 +13,7 @@ internal sealed class SpeciesPageMaker(Site site, Acquaintances mates)
 {
     private readonly EntryFacts _facts = new(site);
     private readonly DemandFacts _demands = new(site);
+    private readonly EvidenceFacts _evidence = new(site);
     private readonly RangeRowMaker _rows = new(site);
     private readonly MateListMaker _mates = new(site, mates);
 
@@ -48,11 +49,12 @@ internal sealed class SpeciesPageMaker(Site site, Acquaintances mates)
             Waters = [.. entry.Origin.WaterBodies.Select(w => Water(w, address))],
             Place = Place(entry),
             DemandCount = _demands.Count(entry),
+            DemandLimits = _demands.Limits(entry),
             Demands = _demands.Make(entry),
             Cautions = [.. CautionsOf.Entry(entry, Hazards).Select(c => c.Text)],
             Everywhere = [.. CautionsOf.EveryAquarium(Hazards).Select(c => c.Text)],
-            Evidence = new EvidenceFacts(site).Make(entry),
-            References = [.. entry.References.Select(r => site.Collection.References[r.Value]).Select(Citations.Line)],
+            Evidence = [.. _evidence.Make(entry), .. _evidence.Cautions(entry)],
+            References = [.. _evidence.Works(entry).Select(k => Citations.Line(site.Collection.References[k]))],
             Reviewed = DateText.Of(entry.Reviewed, site.Words),
             SheetHref = Routes.Between(address, Routes.HomeSheet(entry)),
             CardHref = Routes.Between(address, Routes.TankCard(entry)),

@@ -13,11 +13,9 @@ public static class CautionsOf
 {
     public static IReadOnlyList<Caution> Entry(Entry entry, IReadOnlyList<Hazard> hazards)
     {
-        var inherited = hazards.Where(h => !h.IsGeneral && h.When.Judge(entry.Fields) == Truth.Yes)
-            .OrderBy(h => h.Kind).ToList();
         var ownTold = new HashSet<Sourced<string>>();
         var first = new List<Caution>();
-        foreach (var hazard in inherited)
+        foreach (var hazard in Inherited(entry, hazards))
         {
             var own = entry.Cautions.FirstOrDefault(c => hazard.IsToldBy(c.Value));
             if (own is null)
@@ -27,6 +25,10 @@ public static class CautionsOf
         }
         return [.. first, .. entry.Cautions.Where(c => !ownTold.Contains(c)).Select(c => Of(c, entry, null))];
     }
+
+    /// <summary>Hazards that an entry has by its taxon or its figures, the gravest first.</summary>
+    public static IEnumerable<Hazard> Inherited(Entry entry, IReadOnlyList<Hazard> hazards) =>
+        hazards.Where(h => !h.IsGeneral && h.When.Judge(entry.Fields) == Truth.Yes).OrderBy(h => h.Kind);
 
     /// <summary>Hazards of every aquarium, whatever swims in it, the gravest first.</summary>
     public static IReadOnlyList<Caution> EveryAquarium(IReadOnlyList<Hazard> hazards) =>
