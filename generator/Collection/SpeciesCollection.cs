@@ -1,4 +1,5 @@
 using CareSheets.Names;
+using CareSheets.Rules;
 using CareSheets.Species;
 
 namespace CareSheets.Collection;
@@ -40,6 +41,9 @@ public sealed class SpeciesCollection
     public IReadOnlyList<CareRangeDeclaration> Ranges => Figures.Ranges;
 
     public FigureDeclarations Figures { get; }
+
+    /// <summary>The fish room's rules, hazards and demands.</summary>
+    public Practice Practice { get; internal init; } = Practice.None;
 
     public KnownNames Known { get; }
 

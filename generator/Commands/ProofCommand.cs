@@ -30,7 +30,8 @@ internal sealed class ProofCommand : Command<ProofSettings>
         {
             var relatives = RelativesEngine.Ask(collection);
             bench.Bag.Add(OutlierText.Describe(relatives));
-            accepted = [.. OutlierText.Accepted(relatives).Where(a => IsChosen(a.Diagnostic, settings))];
+            var waived = bench.ProofByRules(collection, DateOnly.FromDateTime(DateTime.Now));
+            accepted = [.. OutlierText.Accepted(relatives).Concat(waived).Where(a => IsChosen(a.Diagnostic, settings))];
             bench.RenderProse(collection);
         }
         if (EntryNames.Unknown(settings.Entries, settings.Content) is { } unknown)

@@ -44,6 +44,7 @@ internal sealed class SiteCommand : Command<SiteSettings>
         say("Asking the relatives");
         var relatives = RelativesEngine.Ask(collection);
         bench.Bag.Add(OutlierText.Describe(relatives));
+        bench.ProofByRules(collection);
         var prose = bench.RenderProse(collection);
         var theme = Theme.Read(settings.Theme, bench.Bag);
         if (bench.ReadWords() is not { } words || bench.Bag.HasErrors)

@@ -74,6 +74,9 @@ public sealed record PapersPage(string Address, PageFrame Frame, IReadOnlyList<P
 
     /// <summary>To the values that relatives do not agree with.</summary>
     public required Link Flagged { get; init; }
+
+    /// <summary>To what the figures rest on.</summary>
+    public required Link Evidence { get; init; }
 }
 
 public sealed record PaperLine(string ScientificName, string VernacularName, string SheetHref, string CardHref);

@@ -1,3 +1,5 @@
+using CareSheets.Proofing;
+using CareSheets.Rules;
 using CareSheets.Species;
 
 namespace CareSheets.Pages;
@@ -10,6 +12,8 @@ internal sealed class PaperMaker(Site site)
 
     private readonly EntryFacts _facts = new(site);
     private readonly RangeRowMaker _rows = new(site);
+
+    private IReadOnlyList<Hazard> Hazards => site.Collection.Practice.Hazards;
 
     public HomeSheet Sheet(Entry entry, Html prose)
     {
@@ -26,9 +30,14 @@ internal sealed class PaperMaker(Site site)
                 ("order", entry.Order.Value), ("family", entry.Family.Value)),
             Room = [.. _facts.Room(entry)],
             Water = _rows.Make(entry),
-            Living = [.. _facts.WaterWords(entry), .. _facts.Food(entry), .. _facts.Company(entry), Origin(entry)],
+            Living =
+            [
+                .. _facts.WaterWords(entry), .. _facts.Food(entry), .. _facts.Company(entry), Origin(entry),
+                .. Demands(entry),
+            ],
             Prose = prose,
-            Cautions = [.. entry.Cautions.Select(c => c.Value)],
+            Cautions = [.. CautionsOf.Entry(entry, Hazards).Select(c => c.Brief)],
+            Everywhere = [.. CautionsOf.EveryAquarium(Hazards).Select(c => c.Brief)],
             EvidenceLine = EvidenceLine(entry),
             Reviewed = DateText.Of(entry.Reviewed, site.Words),
             PageAddress = site.Collection.Store.Address + Routes.Species(entry),
@@ -51,7 +60,7 @@ internal sealed class PaperMaker(Site site)
             Origin = Countries(entry),
             Facts = [_facts.Length(entry), _facts.Group(entry), _facts.Tank(entry), Temper(entry), Diet(entry)],
             Water = water,
-            Cautions = [.. entry.Cautions.Take(cautions).Select(c => c.Value)],
+            Cautions = [.. CautionsOf.Entry(entry, Hazards).Take(cautions).Select(c => c.Brief)],
             Reviewed = DateText.Of(entry.Reviewed, site.Words),
             PageHref = Routes.Between(address, Routes.Species(entry)),
         };
@@ -69,6 +78,13 @@ internal sealed class PaperMaker(Site site)
     private Fact Diet(Entry entry) => new(site.Words["fact.diet"], _facts.List("diet", entry.Diet));
 
     private Fact Origin(Entry entry) => new(site.Words["fact.origin"], Countries(entry));
+
+    private IEnumerable<Fact> Demands(Entry entry)
+    {
+        var demands = new DemandFacts(site).Brief(entry);
+        if (demands.Length > 0)
+            yield return new Fact(site.Words["fact.demands"], demands);
+    }
 
     private string Countries(Entry entry) => string.Join(site.Words["sentence.list_separator"],
         entry.Origin.CountryCodes.Select(c => CountryName.Of(c.Value, site.Words)));

@@ -30,6 +30,9 @@ public sealed record HomeSheet : IPage
 
     public required IReadOnlyList<string> Cautions { get; init; }
 
+    /// <summary>Cautions that hold for every aquarium, in few words.</summary>
+    public required IReadOnlyList<string> Everywhere { get; init; }
+
     public required string EvidenceLine { get; init; }
 
     public required string Reviewed { get; init; }

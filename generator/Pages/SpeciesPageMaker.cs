@@ -1,6 +1,8 @@
 using CareSheets.Collection;
 using CareSheets.Diagnostics;
 using CareSheets.Pages.Mates;
+using CareSheets.Proofing;
+using CareSheets.Rules;
 using CareSheets.Species;
 using CareSheets.Tankmates;
 
@@ -10,8 +12,12 @@ namespace CareSheets.Pages;
 internal sealed class SpeciesPageMaker(Site site, Acquaintances mates)
 {
     private readonly EntryFacts _facts = new(site);
+    private readonly DemandFacts _demands = new(site);
+    private readonly EvidenceFacts _evidence = new(site);
     private readonly RangeRowMaker _rows = new(site);
     private readonly MateListMaker _mates = new(site, mates);
+
+    private IReadOnlyList<Hazard> Hazards => site.Collection.Practice.Hazards;
 
     public SpeciesPage Make(Entry entry, Html prose)
     {
@@ -42,9 +48,13 @@ internal sealed class SpeciesPageMaker(Site site, Acquaintances mates)
             Countries = [.. entry.Origin.CountryCodes.Select(c => Country(c, address))],
             Waters = [.. entry.Origin.WaterBodies.Select(w => Water(w, address))],
             Place = Place(entry),
-            Cautions = [.. entry.Cautions.Select(c => c.Value)],
-            Evidence = new EvidenceFacts(site).Make(entry),
-            References = [.. entry.References.Select(r => site.Collection.References[r.Value]).Select(Citations.Line)],
+            DemandCount = _demands.Count(entry),
+            DemandLimits = _demands.Limits(entry),
+            Demands = _demands.Make(entry),
+            Cautions = [.. CautionsOf.Entry(entry, Hazards).Select(c => c.Text)],
+            Everywhere = [.. CautionsOf.EveryAquarium(Hazards).Select(c => c.Text)],
+            Evidence = [.. _evidence.Make(entry), .. _evidence.Cautions(entry)],
+            References = [.. _evidence.Works(entry).Select(k => Citations.Line(site.Collection.References[k]))],
             Reviewed = DateText.Of(entry.Reviewed, site.Words),
             SheetHref = Routes.Between(address, Routes.HomeSheet(entry)),
             CardHref = Routes.Between(address, Routes.TankCard(entry)),

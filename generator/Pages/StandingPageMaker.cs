@@ -21,6 +21,7 @@ internal sealed class StandingPageMaker(Site site)
         yield return Papers();
         yield return new RecordPageMaker(site).Make();
         yield return new FlaggedPageMaker(site).Make();
+        yield return new EvidencePageMaker(site).Make();
         foreach (var (slug, former) in site.Collection.FormerNames)
             yield return Moved(slug, former);
     }
@@ -100,6 +101,7 @@ internal sealed class StandingPageMaker(Site site)
                 Routes.Between(address, Routes.HomeSheet(e)), Routes.Between(address, Routes.TankCard(e))))])
         {
             Flagged = new Link(site.Words["flagged.title"], Routes.Between(address, Routes.Flagged)),
+            Evidence = new Link(site.Words["lacking.title"], Routes.Between(address, Routes.Evidence)),
         };
     }
 

@@ -1,4 +1,5 @@
 using CareSheets.Diagnostics;
+using CareSheets.Rules;
 using CareSheets.Species;
 
 namespace CareSheets.Reading;
@@ -15,4 +16,8 @@ public sealed record Content(
     IReadOnlyList<Reference> References,
     IReadOnlyList<GlossaryTerm> Glossary,
     FigureDeclarations Figures,
-    IReadOnlyDictionary<string, SourceFile> Files);
+    IReadOnlyDictionary<string, SourceFile> Files)
+{
+    /// <summary>The fish room's rules, hazards and demands.</summary>
+    public Practice Practice { get; init; } = Practice.None;
+}

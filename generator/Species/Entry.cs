@@ -59,6 +59,12 @@ public sealed record Entry
     /// <summary>Values that do not fit the relatives and are right all the same.</summary>
     public required IReadOnlyList<Acceptance> Accepted { get; init; }
 
+    /// <summary>Rules that do not hold for this species, by the writer's word.</summary>
+    public IReadOnlyList<Waiver> Waived { get; init; } = [];
+
+    /// <summary>All that the writer stated, field by field, for rules to look at.</summary>
+    public EntryFields Fields { get; init; } = EntryFields.None;
+
     public string Genus => ScientificName.Value.Genus;
 
     public string VernacularName => VernacularNames[0].Value;

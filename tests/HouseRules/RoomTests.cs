@@ -13,16 +13,23 @@ public sealed partial class RoomTests
         ["Statistics"] = [],
         ["Names"] = [],
         ["Species"] = ["Quantities", "Names", "Diagnostics"],
-        ["Reading"] = ["Species", "Quantities", "Names", "Diagnostics"],
-        ["Collection"] = ["Species", "Quantities", "Names", "Diagnostics"],
+        ["Rules"] = ["Species", "Quantities", "Names", "Diagnostics"],
+        ["Reading"] = ["Rules", "Species", "Quantities", "Names", "Diagnostics"],
+        ["Collection"] = ["Rules", "Species", "Quantities", "Names", "Diagnostics"],
         ["Relatives"] = ["Collection", "Statistics", "Species", "Quantities", "Names", "Diagnostics"],
+        ["Proofing"] = ["Collection", "Rules", "Species", "Quantities", "Names", "Diagnostics"],
         ["Tankmates"] = ["Collection", "Species", "Quantities", "Names", "Diagnostics"],
-        ["Pages"] = ["Relatives", "Tankmates", "Collection", "Species", "Quantities", "Names", "Diagnostics"],
+        ["Pages"] =
+        [
+            "Proofing", "Rules", "Relatives", "Tankmates", "Collection", "Species", "Quantities", "Names",
+            "Diagnostics",
+        ],
         ["Rendering"] = ["Pages", "Collection", "Species", "Quantities", "Names", "Diagnostics"],
         ["Publishing"] = ["Rendering", "Pages", "Diagnostics"],
         ["Commands"] =
         [
-            "Publishing", "Rendering", "Pages", "Relatives", "Tankmates", "Collection", "Reading", "Species",
+            "Publishing", "Rendering", "Pages", "Proofing", "Rules", "Relatives", "Tankmates", "Collection", "Reading",
+            "Species",
             "Quantities", "Names", "Diagnostics",
         ],
     };
