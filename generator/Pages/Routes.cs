@@ -25,6 +25,8 @@ public static class Routes
     public const string MateNames = "tankmates-names.js";
     public const string MateVerdicts = "tankmates-verdicts.js";
     public const string MateNeeds = "tankmates-needs.js";
+    public const string NewArrivals = "new-arrivals.html";
+    public const string ArrivalFeed = "new-arrivals.atom";
     public const string Papers = "papers/index.html";
 
     public static string Species(Entry entry) => Species(entry.Name);
@@ -34,6 +36,10 @@ public static class Routes
     public static string HomeSheet(Entry entry) => $"papers/sheet-{entry.Name}.html";
 
     public static string TankCard(Entry entry) => $"papers/card-{entry.Name}.html";
+
+    public static string Docket(string arrival) => $"papers/docket-{arrival}.html";
+
+    public static string TalkingNotes(string arrival) => $"papers/notes-{arrival}.html";
 
     public static string Taxon(TaxonRank rank, string name) => rank switch
     {

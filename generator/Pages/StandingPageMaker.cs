@@ -1,5 +1,6 @@
 using System.Globalization;
 using CareSheets.Collection;
+using CareSheets.Pages.Stock;
 using CareSheets.Species;
 
 namespace CareSheets.Pages;
@@ -100,6 +101,7 @@ internal sealed class StandingPageMaker(Site site)
                 Routes.Between(address, Routes.HomeSheet(e)), Routes.Between(address, Routes.TankCard(e))))])
         {
             Flagged = new Link(site.Words["flagged.title"], Routes.Between(address, Routes.Flagged)),
+            Arrivals = new StockPageSet(site).Papers(address),
         };
     }
 
