@@ -23,6 +23,7 @@ public sealed record FigureDistinction(
 
 /// <summary>A word that few others share.</summary>
 /// <param name="Word">As the entry has it, such as <c>colony</c>.</param>
+/// <param name="All">All words that the entry has there.</param>
 public sealed record WordDistinction(
-    string Topic, Circle Circle, int Others, int Beyond, double Surprise, string Word)
+    string Topic, Circle Circle, int Others, int Beyond, double Surprise, string Word, IReadOnlyList<string> All)
     : Distinction(Topic, Circle, Others, Beyond, Surprise);

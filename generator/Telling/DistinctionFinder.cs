@@ -70,7 +70,8 @@ public sealed class DistinctionFinder(SpeciesCollection collection)
             {
                 var without = stated.Count(w => !w.Contains(word));
                 yield return new WordDistinction(
-                    trait.Topic, circle, stated.Count, without, Surprise(without, stated.Count), word);
+                    trait.Topic, circle, stated.Count, without,
+                    Surprise(without, stated.Count), word, [.. trait.Of(entry)]);
             }
         }
     }

@@ -9,11 +9,13 @@ internal static class PageKinds
     [
         "index.html", "about.html", "words.html", "species/index.html", "families/index.html", "genera/index.html",
         "orders/index.html", "origins/index.html", "papers/index.html",
+        "new-arrivals.html",
     ];
 
     private static readonly string[] Folders =
     [
         "families/", "genera/", "orders/", "origins/water-", "origins/", "papers/sheet-", "papers/card-",
+        "papers/docket-", "papers/notes-",
     ];
 
     public static IReadOnlyList<string> All { get; } =

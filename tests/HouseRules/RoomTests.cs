@@ -18,13 +18,18 @@ public sealed partial class RoomTests
         ["Collection"] = ["Arrivals", "Species", "Quantities", "Names", "Diagnostics"],
         ["Relatives"] = ["Collection", "Statistics", "Species", "Quantities", "Names", "Diagnostics"],
         ["Tankmates"] = ["Collection", "Species", "Quantities", "Names", "Diagnostics"],
-        ["Pages"] = ["Arrivals", "Relatives", "Tankmates", "Collection", "Species", "Quantities", "Names", "Diagnostics"],
+        ["Telling"] = ["Collection", "Arrivals", "Species", "Quantities", "Names", "Diagnostics"],
+        ["Pages"] =
+        [
+            "Telling", "Arrivals", "Relatives", "Tankmates", "Collection", "Species", "Quantities", "Names",
+            "Diagnostics",
+        ],
         ["Rendering"] = ["Pages", "Collection", "Species", "Quantities", "Names", "Diagnostics"],
         ["Publishing"] = ["Rendering", "Pages", "Diagnostics"],
         ["Commands"] =
         [
-            "Publishing", "Rendering", "Pages", "Relatives", "Tankmates", "Collection", "Reading", "Species",
-            "Quantities", "Names", "Diagnostics",
+            "Publishing", "Rendering", "Pages", "Relatives", "Tankmates", "Collection", "Reading", "Arrivals",
+            "Species", "Quantities", "Names", "Diagnostics",
         ],
     };
 

@@ -24,15 +24,18 @@ internal sealed class BatchFacts(Site site)
         ? Words.Say("stock.price", ("price", Money(price, site.Collection.Store.Currency)))
         : "";
 
-    /// <summary>The day from which it is sold; always a date, never "in three days", so that a page keeps true.</summary>
+    /// <summary>The day from which it is sold: a date, never "in three days", so that a page keeps true.</summary>
     public string Release(Delivery delivery) => Words.Say("stock.release", ("day", DateText.Of(
         site.Collection.Arrivals.Calendar.ReleaseOf(delivery.Arrival, delivery.Batch).Day, Words)));
 
     public string Sentence(Delivery delivery) => Join(
         Count(delivery.Batch), Kind(delivery.Batch), Source(delivery.Batch), Price(delivery.Batch));
 
-    public string Size(Batch batch) => batch.Size is { } size
-        ? Words.Say("stock.size", ("size", site.Quantities.Show(size, Rounding.Nearest).Both),
+    /// <summary>Customers are told what a length includes, not its abbreviation.</summary>
+    private string Size(Batch batch) => batch.Size is { Low: { } low, High: { } high } size
+        ? Words.Say("stock.size",
+            ("size", site.Quantities.Computed(
+                size.Dimension, low, high, Rounding.Nearest, site.Collection.Store.Units).Both),
             ("basis", Words[$"mate_basis.{size.Basis}"]))
         : "";
 

@@ -16,7 +16,9 @@ internal sealed class DistinctionText(Site site)
             Words.Say("telling.figure", ("own", Show(figure, figure.Value)),
                 ("next", figure.NextEntry.VernacularName), ("figure", Show(figure, figure.Next)))),
         WordDistinction word => new Telling(
-            Words.Say($"telling.word_{word.Topic}", ("word", Word(word)), ("others", Sharing(entry, word))), ""),
+            Words.Say($"telling.word_{word.Topic}", ("word", Word(word, word.Word)), ("others", Sharing(entry, word))),
+            Words.Say("telling.sheet", ("words",
+                string.Join(Words["sentence.list_separator"], word.All.Select(w => Word(word, w)))))),
         _ => throw new InvalidOperationException($"No words for a {distinction.GetType().Name}."),
     };
 
@@ -45,9 +47,9 @@ internal sealed class DistinctionText(Site site)
         CareSheets.Telling.Circle.Arrival => Words["telling.in_arrival"],
     };
 
-    private string Word(WordDistinction word) => word.Topic == "countryCode"
-        ? CountryName.Of(word.Word, Words)
-        : Words[$"{word.Topic}.{word.Word}"];
+    private string Word(WordDistinction distinction, string word) => distinction.Topic == "countryCode"
+        ? CountryName.Of(word, Words)
+        : Words[$"{distinction.Topic}.{word}"];
 
     private string Show(FigureDistinction figure, TraitValue value) => value.Stated is { } stated
         ? site.Quantities.Show(stated, figure.Topic is "length" or "tank" ? Rounding.Upward : Rounding.Inward).First

@@ -25,8 +25,8 @@ internal sealed class StockPicker(Site site)
     public IEnumerable<(Arrival Arrival, IReadOnlyList<Batch> Batches)> Coming() =>
         Told(b => b is { IsUnpacked: false, Gone: null }).Reverse();
 
-    private DateOnly Newest() =>
-        Told(b => b.Left > 0).Select(a => a.Arrival.Date.Value).DefaultIfEmpty(DateOnly.MinValue.AddDays(DaysNew)).Max();
+    private DateOnly Newest() => Told(b => b.Left > 0).Select(a => a.Arrival.Date.Value)
+        .DefaultIfEmpty(DateOnly.MinValue.AddDays(DaysNew)).Max();
 
     private IEnumerable<(Arrival Arrival, IReadOnlyList<Batch> Batches)> Told(Func<Batch, bool> isTold) =>
         from arrival in Book.Arrivals

@@ -1,6 +1,8 @@
 namespace CareSheets.Pages.Stock;
 
-/// <summary>For whoever presents an arrival: in which order, how to say the names, what to tell, what to warn of.</summary>
+/// <summary>
+/// For whoever presents an arrival: in which order, how to say the names, what to tell and to warn of.
+/// </summary>
 public sealed record TalkingNotes(
     string Address, PageFrame Frame, string Paper, string Heading, string Lead, IReadOnlyList<TalkedSpecies> Species,
     string PageHref) : IPage
