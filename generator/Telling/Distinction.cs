@@ -3,7 +3,7 @@ using CareSheets.Species;
 namespace CareSheets.Telling;
 
 /// <summary>Something in which a species stands apart from others of the collection.</summary>
-/// <param name="Topic">What it is about; a talk takes one distinction of each topic.</param>
+/// <param name="Topic">What it is about, such as <c>length</c>.</param>
 /// <param name="Circle">Whom it is held against.</param>
 /// <param name="Others">How many others state it too.</param>
 /// <param name="Beyond">How many of them it goes beyond, or that do not share the word.</param>

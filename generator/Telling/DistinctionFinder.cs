@@ -18,7 +18,7 @@ public sealed class DistinctionFinder(SpeciesCollection collection)
 
     /// <param name="entry">The species that is presented.</param>
     /// <param name="arrival">The species of its arrival, itself among them or not.</param>
-    /// <param name="most">How many are wanted; each is of another topic.</param>
+    /// <param name="most">How many are wanted; each is about something else.</param>
     public IReadOnlyList<Distinction> Find(Entry entry, IReadOnlyCollection<Entry> arrival, int most)
     {
         (Circle Circle, List<Entry> Others)[] circles =
@@ -31,8 +31,8 @@ public sealed class DistinctionFinder(SpeciesCollection collection)
         [
             .. circles.SelectMany(c => Figures(entry, c.Circle, c.Others).Concat(Words(entry, c.Circle, c.Others)))
                 .Where(d => d.Surprise >= LeastSurprise - 1e-9)
-                .OrderByDescending(d => d.Surprise).ThenBy(d => d.Circle).ThenBy(d => d.Topic, StringComparer.Ordinal)
-                .DistinctBy(d => d.Topic)
+                .OrderByDescending(d => d.Surprise).ThenBy(d => d.Circle).ThenBy(d => Topics.PlaceOf(d.Topic))
+                .DistinctBy(d => Topics.SubjectOf(d.Topic))
                 .Take(most),
         ];
     }

@@ -4,7 +4,6 @@ using CareSheets.Species;
 namespace CareSheets.Telling;
 
 /// <summary>A figure in which species can be held against one another.</summary>
-/// <param name="Topic">Figures that follow from one another share one: a long fish needs a long tank.</param>
 /// <param name="Of">The figure of an entry; nothing where it is not stated so that it compares.</param>
 internal sealed record FigureTrait(string Topic, Func<Entry, TraitValue?> Of)
 {

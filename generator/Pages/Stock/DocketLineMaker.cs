@@ -78,9 +78,12 @@ internal sealed class DocketLineMaker(Site site)
             place.Hours is { } hours ? Words.Say("docket.hours", ("hours", DocketMaker.Round(hours))) : "",
             place.Difference is { } kelvin ? Words.Say("docket.difference", ("kelvin", Kelvin(kelvin))) : "",
         ];
-        return new Fact(
-            Words["docket.why"], string.Join(Words["sentence.list_separator"], parts.Where(p => p.Length > 0)),
-            place.IsAssumed ? Words["docket.assumed"] : "");
+        List<string> known = [.. parts.Where(p => p.Length > 0)];
+        return known.Count == 0
+            ? new Fact(Words["docket.why"], Words["docket.nothing_known"])
+            : new Fact(
+                Words["docket.why"], string.Join(Words["sentence.list_separator"], known),
+                place.IsAssumed ? Words["docket.assumed"] : "");
     }
 
     private IEnumerable<string> Alarm(Arrival arrival, Batch batch)

@@ -43,7 +43,8 @@ internal sealed class DocketMaker(Site site)
             yield return new Fact(Words["docket.list"], list.Value);
         if (arrival.Packed is { } packed)
             yield return new Fact(Words["docket.packed"], Moment(packed.Value));
-        yield return new Fact(Words["docket.opened"], arrival.Opened is { } opened ? Moment(opened.Value) : "",
+        yield return new Fact(Words["docket.opened"],
+            arrival.Opened is { } opened ? Moment(opened.Value) : Words["docket.fill_in"],
             arrival.HoursClosed(null) is { } hours ? Words.Say("docket.hours", ("hours", Round(hours))) : "");
         yield return new Fact(Words["docket.batches"], Number(arrival.Batches.Count), Promised(arrival));
     }
