@@ -2,13 +2,13 @@ namespace CareSheets.Diagnostics;
 
 /// <summary>
 /// Every message the program can give, by code; numbers are never used again. RD reading,
-/// SC schema, QT quantities, LK names and links, AU relatives, TP templates, PB publishing.
+/// SC schema, QT quantities, LK names and links, AU relatives, TP templates, PB publishing, WA water.
 /// </summary>
 public static class DiagnosticCatalogue
 {
     public static readonly IReadOnlyList<DiagnosticCode> All =
     [
         .. ReadingCodes.All, .. SchemaCodes.All, .. QuantityCodes.All, .. LinkCodes.All,
-        .. RelativesCodes.All, .. TemplateCodes.All, .. PublishingCodes.All,
+        .. RelativesCodes.All, .. TemplateCodes.All, .. PublishingCodes.All, .. WaterCodes.All,
     ];
 }

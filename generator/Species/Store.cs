@@ -1,4 +1,5 @@
 using CareSheets.Quantities;
+using CareSheets.Water;
 
 namespace CareSheets.Species;
 
@@ -25,6 +26,12 @@ public sealed record Store(
     /// </summary>
     public IReadOnlyDictionary<string, double> RelativesDisagree { get; init; } =
         new Dictionary<string, double>();
+
+    /// <summary>How high the shop lies, for the pressure of its air; the level of the sea where it does not say.</summary>
+    public Altitude Altitude { get; init; }
+
+    /// <summary>The limits behind advice on water, the shop's own where it has any.</summary>
+    public WaterLimits WaterLimits { get; init; } = WaterLimits.Default;
 }
 
 /// <summary>A water of the shop, its tap or a system of tanks, with the figures known of it.</summary>

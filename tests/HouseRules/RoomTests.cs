@@ -11,19 +11,25 @@ public sealed partial class RoomTests
         ["Diagnostics"] = [],
         ["Quantities"] = [],
         ["Statistics"] = [],
+        ["Water"] = ["Quantities"],
         ["Names"] = [],
-        ["Species"] = ["Quantities", "Names", "Diagnostics"],
-        ["Reading"] = ["Species", "Quantities", "Names", "Diagnostics"],
+        ["Species"] = ["Water", "Quantities", "Names", "Diagnostics"],
+        ["Reading"] = ["Species", "Water", "Quantities", "Names", "Diagnostics"],
         ["Collection"] = ["Species", "Quantities", "Names", "Diagnostics"],
         ["Relatives"] = ["Collection", "Statistics", "Species", "Quantities", "Names", "Diagnostics"],
+        ["Housing"] = ["Collection", "Species", "Water", "Quantities", "Names", "Diagnostics"],
         ["Tankmates"] = ["Collection", "Species", "Quantities", "Names", "Diagnostics"],
-        ["Pages"] = ["Relatives", "Tankmates", "Collection", "Species", "Quantities", "Names", "Diagnostics"],
+        ["Pages"] =
+        [
+            "Relatives", "Housing", "Tankmates", "Collection", "Species", "Water", "Quantities", "Names",
+            "Diagnostics",
+        ],
         ["Rendering"] = ["Pages", "Collection", "Species", "Quantities", "Names", "Diagnostics"],
         ["Publishing"] = ["Rendering", "Pages", "Diagnostics"],
         ["Commands"] =
         [
             "Publishing", "Rendering", "Pages", "Relatives", "Tankmates", "Collection", "Reading", "Species",
-            "Quantities", "Names", "Diagnostics",
+            "Quantities", "Names", "Diagnostics", "Water", "Housing",
         ],
     };
 
