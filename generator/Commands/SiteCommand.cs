@@ -1,6 +1,7 @@
 using System.ComponentModel;
 using System.Text;
 using CareSheets.Diagnostics;
+using CareSheets.Housing;
 using CareSheets.Pages;
 using CareSheets.Pages.Mates;
 using CareSheets.Pages.Stock;
@@ -45,6 +46,7 @@ internal sealed class SiteCommand : Command<SiteSettings>
         say("Asking the relatives");
         var relatives = RelativesEngine.Ask(collection);
         bench.Bag.Add(OutlierText.Describe(relatives));
+        bench.Bag.Add(OxygenCheck.Describe(collection));
         var prose = bench.RenderProse(collection);
         var theme = Theme.Read(settings.Theme, bench.Bag);
         if (bench.ReadWords() is not { } words || bench.Bag.HasErrors)

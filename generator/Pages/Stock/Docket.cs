@@ -18,7 +18,10 @@ public sealed record Docket : IPage
     public required IReadOnlyList<Fact> Facts { get; init; }
 
     /// <summary>What to do with each measured bag before it is opened.</summary>
-    public required IReadOnlyList<BagCheck> Bags { get; init; }
+    public required IReadOnlyList<BagBox> Bags { get; init; }
+
+    /// <summary>What holds for every bag, measured or not.</summary>
+    public required string BagsNote { get; init; }
 
     public required IReadOnlyList<DocketLine> Lines { get; init; }
 
@@ -34,7 +37,8 @@ public sealed record Docket : IPage
 }
 
 /// <summary>A measured bag: its figures, and what follows from them.</summary>
-public sealed record BagCheck(string Heading, IReadOnlyList<Fact> Facts, IReadOnlyList<string> Advice);
+public sealed record BagBox(
+    string Heading, IReadOnlyList<Fact> Facts, string Advice, IReadOnlyList<string> Reasons);
 
 /// <summary>A line of the packing list on the docket.</summary>
 /// <param name="Place">Which bag it is to open, counted from 1.</param>
@@ -42,7 +46,9 @@ public sealed record BagCheck(string Heading, IReadOnlyList<Fact> Facts, IReadOn
 /// <param name="VernacularName">The entry's; for a line that nobody knows, the theme's words for that.</param>
 /// <param name="ScientificName">Empty while nobody knows it.</param>
 /// <param name="Alarm">What stands out: a regulated name, losses; empty when nothing does.</param>
+/// <param name="Waters">Each system of the shop: whether it suits, and why not.</param>
 /// <param name="Alive">The count, or empty where it is to be filled in by hand.</param>
 public sealed record DocketLine(
     string Place, string Said, string VernacularName, string ScientificName, IReadOnlyList<string> Alarm,
-    string Promised, string Alive, IReadOnlyList<Fact> Facts, IReadOnlyList<string> Cautions);
+    string Promised, string Alive, IReadOnlyList<Fact> Facts, IReadOnlyList<Fact> Waters,
+    IReadOnlyList<string> Cautions);

@@ -10,6 +10,7 @@ internal sealed class DocketLineMaker(Site site)
     private readonly BatchFacts _batches = new(site);
     private readonly EntryFacts _facts = new(site);
     private readonly StockPicker _stock = new(site);
+    private readonly HousingText _housing = new(site);
 
     private Words Words => site.Words;
 
@@ -24,10 +25,11 @@ internal sealed class DocketLineMaker(Site site)
                 : batch.Said.Value,
             entry?.VernacularName ?? Words[batch.Entry is null ? "docket.unnamed" : "docket.draft"],
             entry?.ScientificName.Value.ToString() ?? "",
-            [.. Alarm(arrival, batch)],
+            [.. Alarms(arrival, batch, entry)],
             batch.Count is { } count ? DocketMaker.Number(count.Value) : Words["sentence.unknown"],
             batch.Alive is { } alive ? DocketMaker.Number(alive.Value) : "",
             [.. Known(arrival, batch, entry).Append(Urgency(place))],
+            entry is null ? [] : [.. _housing.All(new Delivery(arrival, batch), entry)],
             entry is null ? [] : StaffCautions.Of(entry));
     }
 
@@ -86,15 +88,23 @@ internal sealed class DocketLineMaker(Site site)
                 place.IsAssumed ? Words["docket.assumed"] : "");
     }
 
-    private IEnumerable<string> Alarm(Arrival arrival, Batch batch)
+    private IEnumerable<string> Alarms(Arrival arrival, Batch batch, Entry? entry)
+    {
+        if (entry is not null && _housing.Against(batch, entry) is { } water)
+            yield return water;
+        if (Losses(arrival, batch) is { } losses)
+            yield return losses;
+    }
+
+    private string? Losses(Arrival arrival, Batch batch)
     {
         if (LossCount.From(arrival, batch) is not { Lost: > 0 } losses)
-            yield break;
+            return null;
         var said = Words.Say("docket.losses",
             ("arrival", DocketMaker.Number(losses.OnArrival)), ("later", DocketMaker.Number(losses.Later)),
             ("count", DocketMaker.Number(losses.Of)), ("days", DocketMaker.Number(LossCount.Days)),
             ("share", (losses.Share * 100).ToString("0.#", CultureInfo.InvariantCulture)));
-        yield return losses.IsAlarming ? Words.Say("docket.losses_alarm", ("losses", said)) : said;
+        return losses.IsAlarming ? Words.Say("docket.losses_alarm", ("losses", said)) : said;
     }
 
     private static string Gram(double grams) =>

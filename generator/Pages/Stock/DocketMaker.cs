@@ -7,7 +7,7 @@ namespace CareSheets.Pages.Stock;
 internal sealed class DocketMaker(Site site)
 {
     private readonly DocketLineMaker _lines = new(site);
-    private readonly BagCheckMaker _bags = new(site);
+    private readonly BagBoxMaker _bags = new(site);
     private readonly StockPicker _stock = new(site);
 
     private Words Words => site.Words;
@@ -27,6 +27,7 @@ internal sealed class DocketMaker(Site site)
             Heading = title,
             Facts = [.. Facts(arrival)],
             Bags = [.. arrival.Bags.Select(b => _bags.Make(arrival, b))],
+            BagsNote = _bags.Note,
             Lines = [.. order.Select((place, i) => _lines.Make(arrival, place, i + 1))],
             OrderNote = Words["docket.order_note"],
             Systems = [.. Systems(arrival)],

@@ -90,6 +90,8 @@ public sealed class StockPageTests
 
     internal static ToySite With(params (string Name, string Yaml)[] arrivals) => ToySite.Read(change: w =>
     {
+        w.Write("content/store.yaml", File.ReadAllText(w["content/store.yaml"]) +
+            "systems: [{ name: Soft water, temperature: 25 °C, ph: 6.2 }]\n");
         foreach (var (name, yaml) in arrivals)
             w.Write($"content/arrivals/{name}.yaml", yaml);
     });
