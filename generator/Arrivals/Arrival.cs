@@ -15,7 +15,7 @@ public sealed record Arrival
     /// <summary>File name of the supplier's packing list.</summary>
     public Sourced<string>? List { get; init; }
 
-    /// <summary>When the bags were closed, in the supplier's time as the paper gives it.</summary>
+    /// <summary>When the bags were closed, in the shop's own time.</summary>
     public Sourced<DateTime>? Packed { get; init; }
 
     public Sourced<DateTime>? Opened { get; init; }

@@ -17,31 +17,36 @@ internal sealed class HousingText(Site site)
             ? Words.Say("docket.wrong_water", ("system", fit.Source.Water.Name), ("why", Why(fit)))
             : null;
 
-    /// <summary>Systems that fit, then those that do not with the reason; a new batch's effect on each.</summary>
+    /// <summary>A line for those that fit, each with what a new batch does to it, and one for the others.</summary>
     public IEnumerable<Fact> All(Delivery delivery, Entry entry)
     {
-        foreach (var fit in Systems(entry).OrderBy(f => f.Suitability))
-        {
-            var said = fit.Suitability == Suitability.FitsNot
-                ? Words.Say("docket.fits_not", ("why", Why(fit)))
-                : Words[fit.Suitability == Suitability.Fits ? "docket.fits" : "docket.fits_as_known"];
-            yield return new Fact(fit.Source.Water.Name, said, Effect(delivery, fit));
-        }
+        var systems = Systems(entry).ToLookup(f => f.Suitability);
+        if (systems[Suitability.Fits].Any())
+            yield return new Fact(Words["docket.fits"],
+                Join(systems[Suitability.Fits].Select(f => Named(delivery, f))));
+        if (systems[Suitability.FitsAsFarAsKnown].Any())
+            yield return new Fact(Words["docket.fits_as_known"],
+                Join(systems[Suitability.FitsAsFarAsKnown].Select(f => Named(delivery, f))));
+        if (systems[Suitability.FitsNot].Any())
+            yield return new Fact(Words["docket.fits_not"], Join(systems[Suitability.FitsNot].Select(f =>
+                Words.Say("docket.system", ("system", f.Source.Water.Name), ("why", Why(f))))));
     }
+
+    private static string Join(IEnumerable<string> systems) => string.Join("; ", systems);
 
     private IEnumerable<SystemFit> Systems(Entry entry) =>
         SystemFinder.Find(entry, site.Collection).Where(f => f.Source.Kind == WaterSourceKind.System);
 
     /// <summary>Of a batch that has no system yet: by how much all fish of this one would wait longer.</summary>
-    private string Effect(Delivery delivery, SystemFit fit)
+    private string Named(Delivery delivery, SystemFit fit)
     {
-        var calendar = site.Collection.Arrivals.Calendar;
-        var joining = delivery.Batch.System is null && fit.Suitability != Suitability.FitsNot
-            ? calendar.Join(fit.Source.Water.Name, delivery.Arrival.Date.Value, calendar.DaysOf(delivery.Batch))
+        var (calendar, name) = (site.Collection.Arrivals.Calendar, fit.Source.Water.Name);
+        var joining = delivery.Batch.System is null
+            ? calendar.Join(name, delivery.Arrival.Date.Value, calendar.DaysOf(delivery.Batch))
             : null;
         return joining is null
-            ? ""
-            : Words.Say("docket.would_wait",
+            ? name
+            : Words.Say("docket.would_wait", ("system", name),
                 ("old", DateText.Of(joining.Old, Words)), ("new", DateText.Of(joining.New, Words)));
     }
 
@@ -50,7 +55,7 @@ internal sealed class HousingText(Site site)
         var figures = fit.Failing.Select(f => Words.Say("docket.figure_apart",
             ("figure", RangeRowMaker.LabelOf(f.Declaration, Words)), ("given", Show(f.Given)), ("keep", Show(f.Keep))));
         var oxygen = fit.Oxygen is { IsMet: false } ? new[] { Words["docket.too_little_oxygen"] } : [];
-        return string.Join("; ", figures.Concat(oxygen));
+        return string.Join(Words["sentence.list_separator"], figures.Concat(oxygen));
     }
 
     private string Show(StatedRange? range) =>

@@ -43,7 +43,7 @@ public sealed class DocketTests
         Assert.Equal("", why.Note);
         var unknown = Docket.Lines.Single(l => l.ScientificName.Length == 0);
         Assert.Equal(
-            "what is not known counts as the worst of this arrival",
+            "the rest counts as the worst of this arrival",
             unknown.Facts.Single(f => f.Label == "Why here").Note);
     }
 
@@ -122,10 +122,11 @@ public sealed class DocketTests
 
             """)).At<Docket>("papers/docket-a.html").Lines;
         Assert.Equal(
-            "Soft water does not suit it. pH 6.2, kept at 6.5–8.0.",
+            "Soft water does not suit it. pH 6.2 (kept at 6.5–8.0).",
             Assert.Single(lines.Single(l => l.Said == "chosen").Alarm));
         var water = Assert.Single(lines.Single(l => l.Said == "open").Waters);
-        Assert.Equal(("Soft water", "no: pH 6.2, kept at 6.5–8.0"), (water.Label, water.Value));
+        Assert.Equal(
+            ("Does not suit it", "Soft water: pH 6.2 (kept at 6.5–8.0)"), (water.Label, water.Value));
     }
 
     [Fact]
