@@ -27,7 +27,7 @@ public sealed record Store(
     public IReadOnlyDictionary<string, double> RelativesDisagree { get; init; } =
         new Dictionary<string, double>();
 
-    /// <summary>How high the shop lies, for the pressure of its air; the level of the sea where it does not say.</summary>
+    /// <summary>For the pressure of its air; the level of the sea where the shop does not say.</summary>
     public Altitude Altitude { get; init; }
 
     /// <summary>The limits behind advice on water, the shop's own where it has any.</summary>
