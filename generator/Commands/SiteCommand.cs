@@ -5,6 +5,7 @@ using CareSheets.Housing;
 using CareSheets.Pages;
 using CareSheets.Pages.Mates;
 using CareSheets.Pages.Stock;
+using CareSheets.Pages.Waters;
 using CareSheets.Publishing;
 using CareSheets.Relatives;
 using CareSheets.Rendering;
@@ -57,8 +58,9 @@ internal sealed class SiteCommand : Command<SiteSettings>
         say("Making the pages");
         var site = new Site(collection, words, settings.UnitSystem) { Relatives = relatives };
         var files = Render(PageSet.Make(site, mates, prose), new PageRenderer(theme, words), bench.Bag);
-        var data = MateData.Make(site, mates).Select(d => new SiteFile(d.Address, Encoding.UTF8.GetBytes(d.Text)));
         var feed = ArrivalFeed.Make(site);
+        var data = MateData.Make(site, mates).Append(WaterData.Make(site))
+            .Select(d => new SiteFile(d.Address, Encoding.UTF8.GetBytes(d.Text)));
         bench.Bag.Add(words.Missing);
         var assets = ThemeAssets.Read(settings.Theme, bench.Bag);
         if (bench.Bag.HasErrors)

@@ -84,11 +84,13 @@ internal sealed class BlendPair(
             ? entry.Range(declared.Field)?.Of(RangeKind.Keep)?.Range.Value
             : null;
 
-    private GeneralHardness? HardnessOf(Share share) =>
-        Middle(one, DimensionCatalogue.GeneralHardness) is { } a &&
-        Middle(other, DimensionCatalogue.GeneralHardness) is { } b
-            ? Blend.Of(GeneralHardness.FromMilligramsPerLitre(a), GeneralHardness.FromMilligramsPerLitre(b), share).Value
-            : null;
+    private GeneralHardness? HardnessOf(Share share)
+    {
+        GeneralHardness? Of(WaterSource water) =>
+            Middle(water, DimensionCatalogue.GeneralHardness) is { } figure
+                ? GeneralHardness.FromMilligramsPerLitre(figure) : null;
+        return Of(one) is { } a && Of(other) is { } b ? Blend.Of(a, b, share).Value : null;
+    }
 
     private Range<Acidity>? AcidityOf(Share share)
     {

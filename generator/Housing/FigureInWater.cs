@@ -37,7 +37,7 @@ public sealed record FigureInWater(
 
     private FigureInWater Held(double? low, double? high, double? otherwise)
     {
-        var (least, most) = (Given?.Low ?? (Given is null ? 0 : null), Given?.High ?? (Given is null ? otherwise : null));
+        var (least, most) = Given is null ? (0, otherwise) : (Given.Low, Given.High);
         if (low is { } from && !(least >= from))
             return this with { Standing = FigureStanding.TooLow, By = from - (least ?? Declaration.Dimension.Minimum) };
         if (high is { } to && !(most <= to))

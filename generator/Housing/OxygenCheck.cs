@@ -5,7 +5,9 @@ using CareSheets.Species;
 
 namespace CareSheets.Housing;
 
-/// <summary>Finds needs of oxygen that no air can meet, at the temperature the entry states and the shop's height.</summary>
+/// <summary>
+/// Finds needs of oxygen that no air can meet, at the temperature the entry states and the shop's height.
+/// </summary>
 public static class OxygenCheck
 {
     public static IEnumerable<Diagnostic> Describe(SpeciesCollection collection) =>

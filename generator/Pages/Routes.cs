@@ -20,6 +20,9 @@ public static class Routes
     public const string About = "about.html";
     public const string HowWell = "how-well.html";
     public const string Flagged = "papers/relatives.html";
+    public const string WaterSums = "water.html";
+    public const string WaterData = "water-data.js";
+    public const string Where = "papers/where.html";
     public const string Together = "together.html";
     public const string FitsMyTank = "fits-my-tank.html";
     public const string MateNames = "tankmates-names.js";

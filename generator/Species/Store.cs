@@ -31,7 +31,8 @@ public sealed record Store(
 
     /// <summary>Currency of the prices, ISO 4217.</summary>
     public string? Currency { get; init; }
-    /// <summary>How high the shop lies, for the pressure of its air; the level of the sea where it does not say.</summary>
+
+    /// <summary>For the pressure of its air; the level of the sea where the shop does not say.</summary>
     public Altitude Altitude { get; init; }
 
     /// <summary>The limits behind advice on water, the shop's own where it has any.</summary>

@@ -10,6 +10,9 @@ public sealed record WaterLimits
 {
     private const string NoSource = "common practice, no source";
 
+    /// <summary>Needs of oxygen in the words of the schema, from little to much.</summary>
+    public static readonly IReadOnlyList<string> OxygenNeeds = ["ordinary", "high", "very high"];
+
     public static readonly WaterLimits Default = new();
 
     /// <summary>Un-ionised ammonia that nobody objects to.</summary>

@@ -8,8 +8,9 @@ internal static class PageKinds
     private static readonly string[] Patterns =
     [
         "index.html", "about.html", "words.html", "species/index.html", "families/index.html", "genera/index.html",
-        "orders/index.html", "origins/index.html", "papers/index.html",
         "new-arrivals.html",
+        "orders/index.html", "origins/index.html", "papers/index.html", "water.html",
+        "papers/where.html",
     ];
 
     private static readonly string[] Folders =

@@ -7,7 +7,8 @@ namespace CareSheets.Tests.Housing;
 /// <summary>Blends of the shop's waters for a species.</summary>
 public sealed class BlendFinderTests
 {
-    private const string TapOnly = "tap: { temperature: 15 °C, ph: 7.6, hardness: 20 °dH, carbonateHardness: 12 °dKH }\n";
+    private const string TapOnly =
+        "tap: { temperature: 15 °C, ph: 7.6, hardness: 20 °dH, carbonateHardness: 12 °dKH }\n";
 
     // By hand: 4–18 °dH from 20 and 0 is 20 to 90 % of the tap.
     [Fact]

@@ -11,8 +11,10 @@ public sealed class SystemFinderTests
     // The zebra danio of the toy is kept at 18–27 °C, pH 6.5–8.0, 3–20 °dH.
     [Fact]
     public void Each_water_is_held_against_the_keep_ranges() => Assert.Equal(
-        ["Soft: ph TooLow 0.3", "Hard: hardness TooHigh 35.7", "Warm: temperature TooHigh 2.5", "Odd: salinity TooHigh 2.5",
-         "tap:"],
+        [
+            "Soft: ph TooLow 0.3", "Hard: hardness TooHigh 35.7", "Warm: temperature TooHigh 2.5",
+            "Odd: salinity TooHigh 2.5", "tap:",
+        ],
         Fits("danio-rerio").Select(Failures));
 
     [Fact]
@@ -32,7 +34,8 @@ public sealed class SystemFinderTests
     public void What_is_unknown_is_never_called_fitting()
     {
         var odd = Fits("danio-rerio").Single(f => f.Source.Water.Name == "Odd");
-        Assert.Contains(odd.Figures, f => f is { Standing: FigureStanding.UnknownOfWater, Declaration.Field: "hardness" });
+        Assert.Contains(
+            odd.Figures, f => f is { Standing: FigureStanding.UnknownOfWater, Declaration.Field: "hardness" });
         var shop = HousingShop.Read(changes: ("danio-rerio", "  hardness: 3–20 °dH\n", ""));
         var soft = SystemFinder.Find(shop.Find("danio-rerio")!, shop).Single(f => f.Source.Water.Name == "Warm");
         Assert.Contains(soft.Figures, f => f.Standing == FigureStanding.UnknownOfSpecies);
@@ -66,7 +69,7 @@ public sealed class SystemFinderTests
     [Fact]
     public void Oxygen_counts_at_the_height_of_the_shop()
     {
-        (string, string, string) fast = ("danio-rerio", "  flow: moderate\n", "  flow: moderate\n  oxygen: very high\n");
+        (string, string, string) fast = ("danio-rerio", "  flow: moderate\n", "  oxygen: very high\n");
         var low = HousingShop.Read(changes: fast);
         var high = HousingShop.Read("altitude: 6000 ft\n" + HousingShop.Waters, fast);
         OxygenInWater At(SpeciesCollection shop) => SystemFinder.Find(shop.Find("danio-rerio")!, shop)[0].Oxygen!;

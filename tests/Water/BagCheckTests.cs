@@ -41,6 +41,14 @@ public sealed class BagCheckTests
         UnderWay = Elapsed.FromHours(26),
     };
 
+    private static readonly BagReading Near = Far with
+    {
+        PH = PH(7.7),
+        Ammonia = AsN(0.05),
+        UnderWay = Elapsed.FromHours(2),
+        Temperature = Warm(24),
+    };
+
     [Fact]
     public void The_worked_bags_agree() => Assert.All(Rows(Worked), row =>
     {
@@ -94,8 +102,7 @@ public sealed class BagCheckTests
     [Fact]
     public void A_short_bag_with_little_ammonia_may_be_mixed()
     {
-        var bag = Far with { PH = PH(7.7), Ammonia = AsN(0.05), UnderWay = Elapsed.FromHours(2), Temperature = Warm(24) };
-        var outcome = Judge(bag, Hard);
+        var outcome = Judge(Near, Hard);
         Assert.Equal((BagAdvice.MayMix, BagReason.StaysLow), (outcome.Advice, outcome.Reason));
         Assert.Equal([BagCaution.NoAirstone, BagCaution.SourcesDisagree], outcome.Cautions);
     }
@@ -181,8 +188,7 @@ public sealed class BagCheckTests
             UnionisedAmmonia = new(AsN(0.0001), "a test"),
             HarmfulAmmonia = new(AsN(0.0002), "a test"),
         };
-        var bag = Far with { PH = PH(7.7), Ammonia = AsN(0.05), UnderWay = Elapsed.FromHours(2), Temperature = Warm(24) };
-        Assert.Equal(BagReason.WouldHarm, BagCheck.Judge(bag, Hard, strict).Value.Reason);
+        Assert.Equal(BagReason.WouldHarm, BagCheck.Judge(Near, Hard, strict).Value.Reason);
     }
 
     [Fact]

@@ -79,7 +79,8 @@ public sealed class MixingTests
     public void What_changes_never_bring_is_refused(double tank, double fresh, double share, double target) =>
         Assert.Equal(
             RefusalReason.NeverReached,
-            WaterChange.Until(Nitrate(tank), Nitrate(fresh), Share.FromPercent(share), Nitrate(target)).Refusal?.Reason);
+            WaterChange.Until(Nitrate(tank), Nitrate(fresh), Share.FromPercent(share), Nitrate(target))
+                .Refusal?.Reason);
 
     // By hand: 1 ÷ (1 + r) and e^(−r).
     [Theory]

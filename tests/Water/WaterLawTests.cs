@@ -52,7 +52,8 @@ public sealed class WaterLawTests
 
     [Fact]
     public void At_one_atmosphere_the_correction_for_pressure_is_none() => Celsius.Sample(celsius => Assert.Equal(
-        OxygenSaturation.At(Warm(celsius)).Value, OxygenSaturation.At(Warm(celsius), Pressure.FromAtmospheres(1)).Value));
+        OxygenSaturation.At(Warm(celsius)).Value,
+        OxygenSaturation.At(Warm(celsius), Pressure.FromAtmospheres(1)).Value));
 
     [Fact]
     public void Measuring_what_was_computed_gives_the_water_back() =>
@@ -89,8 +90,8 @@ public sealed class WaterLawTests
             Assert.Equal(
                 (one.TotalCarbon + (other.TotalCarbon * volumes)) / (1 + volumes), mixed.TotalCarbon,
                 1e-9 * mixed.TotalCarbon + 1e-12);
-            var (low, high) = (Math.Min(one.Equivalents, other.Equivalents), Math.Max(one.Equivalents, other.Equivalents));
-            Assert.InRange(mixed.Equivalents, low - 1e-15, high + 1e-15);
+            double[] ends = [one.Equivalents, other.Equivalents];
+            Assert.InRange(mixed.Equivalents, ends.Min() - 1e-15, ends.Max() + 1e-15);
         });
 
     [Fact]
