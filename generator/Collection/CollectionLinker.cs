@@ -1,3 +1,4 @@
+using CareSheets.Arrivals;
 using CareSheets.Diagnostics;
 using CareSheets.Names;
 using CareSheets.Species;
@@ -12,7 +13,7 @@ public sealed class CollectionLinker(KnownNames known, DiagnosticBag bag)
 {
     public SpeciesCollection Link(
         Store store, IReadOnlyList<Entry> entries, IReadOnlyList<Reference> references,
-        IReadOnlyList<GlossaryTerm> glossary, FigureDeclarations figures)
+        IReadOnlyList<GlossaryTerm> glossary, FigureDeclarations figures, IReadOnlyList<Arrival>? arrivals = null)
     {
         foreach (var entry in entries)
         {
@@ -25,7 +26,11 @@ public sealed class CollectionLinker(KnownNames known, DiagnosticBag bag)
         ParentCheck.Check(entries, bag);
         CheckAddresses(entries.SelectMany(e => e.Origin.WaterBodies));
         CheckGlossary(glossary);
-        return new SpeciesCollection(store, entries.DistinctBy(e => e.Name), references, glossary, figures, known);
+        new ArrivalLinker(known, entries, store, bag).Check(arrivals ?? []);
+        return new SpeciesCollection(store, entries.DistinctBy(e => e.Name), references, glossary, figures, known)
+        {
+            Arrivals = new ArrivalBook(arrivals ?? [], store.Observation),
+        };
     }
 
     public static string Suggest(string name, IEnumerable<string> candidates) =>

@@ -24,7 +24,7 @@ internal sealed class Workbench(ContentSettings settings)
         Files = content.Files;
         return content.Store is { } store
             ? new CollectionLinker(content.Known, Bag)
-                .Link(store, content.Entries, content.References, content.Glossary, content.Figures)
+                .Link(store, content.Entries, content.References, content.Glossary, content.Figures, content.Arrivals)
             : null;
     }
 

@@ -1,3 +1,4 @@
+using CareSheets.Arrivals;
 using CareSheets.Diagnostics;
 using CareSheets.Species;
 
@@ -15,4 +16,8 @@ public sealed record Content(
     IReadOnlyList<Reference> References,
     IReadOnlyList<GlossaryTerm> Glossary,
     FigureDeclarations Figures,
-    IReadOnlyDictionary<string, SourceFile> Files);
+    IReadOnlyDictionary<string, SourceFile> Files)
+{
+    /// <summary>By file name.</summary>
+    public IReadOnlyList<Arrival> Arrivals { get; init; } = [];
+}

@@ -21,7 +21,8 @@ public sealed class ContentReader(string contentFolder, string schemaFolder, Dia
         var store = Schema("store.schema.json");
         var references = Schema("references.schema.json");
         var glossary = Schema("glossary.schema.json");
-        if (entries is null || store is null || references is null || glossary is null)
+        var arrivals = Schema("arrival.schema.json");
+        if (entries is null || store is null || references is null || glossary is null || arrivals is null)
             return null;
         var schema = new EntrySchema(entries);
         var (bound, names, drafts) = ReadEntries(schema);
@@ -35,7 +36,11 @@ public sealed class ContentReader(string contentFolder, string schemaFolder, Dia
             works is null ? [] : KeyedBinder.References(works),
             words is null ? [] : KeyedBinder.Glossary(words),
             schema.Figures,
-            _files);
+            _files)
+        {
+            Arrivals = new ArrivalReader(arrivals, bag).Read(
+                Path.Combine(contentFolder, "arrivals"), Shown, file => _files[file.Path] = file),
+        };
     }
 
     private static HashSet<string>? Keys(YamlMapping? root) => root?.Fields.Select(f => f.Key.Text).ToHashSet();

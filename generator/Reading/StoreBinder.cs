@@ -26,8 +26,15 @@ internal static class StoreBinder
             [.. systems.OfType<YamlMapping>().Select(s => Water(s, system, "systems", quantities))])
         {
             RelativesDisagree = Limits(fields, schema, quantities),
+            Observation = Observation(fields.Inner("observation")),
+            Currency = fields.Text("currency")?.Value,
         };
     }
+
+    private static Observation Observation(Fields fields) =>
+        fields.Integer("days") is { } days && fields.Text("source") is { } source
+            ? new Observation(days.Value, source.Value)
+            : Species.Observation.Usual;
 
     private static Dictionary<string, double> Limits(Fields fields, ContentSchema schema, QuantityBinder quantities)
     {

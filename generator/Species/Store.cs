@@ -25,6 +25,11 @@ public sealed record Store(
     /// </summary>
     public IReadOnlyDictionary<string, double> RelativesDisagree { get; init; } =
         new Dictionary<string, double>();
+
+    public Observation Observation { get; init; } = Observation.Usual;
+
+    /// <summary>Currency of the prices, ISO 4217.</summary>
+    public string? Currency { get; init; }
 }
 
 /// <summary>A water of the shop, its tap or a system of tanks, with the figures known of it.</summary>
