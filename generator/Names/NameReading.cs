@@ -43,11 +43,22 @@ public sealed record NameReading
 
     public IReadOnlyList<NameProblem> Problems { get; init; } = [];
 
-    /// <summary>The bare name, where it is one: no shortened genus, at least one epithet.</summary>
+    /// <summary>
+    /// The bare name, where it is one: no shortened genus, at least one epithet. Marks are taken off
+    /// letters, with an e for those of German vowels (Art. 32.5.2.1).
+    /// </summary>
     public ScientificName? Name => IsAbbreviated || Epithets.Count == 0
         ? null
-        : ScientificName.Parse($"{Genus} {string.Join(' ', Epithets)}");
+        : ScientificName.Parse(Plain(Genus) + " " + string.Join(' ', Epithets.Select(Plain)));
 
     /// <summary>The writer is sure of the name: no qualifier, no hybrid.</summary>
     public bool IsPlain => Qualifiers.Count == 0 && !IsHybrid;
+
+    private static string Plain(string word)
+    {
+        if (word.All(c => char.IsAsciiLetter(c) || c == '-'))
+            return word;
+        var plain = Slug.From(Matching.SpellingKey.WithoutUmlauts(word.ToLowerInvariant()));
+        return plain.Length > 0 && char.IsUpper(word[0]) ? char.ToUpperInvariant(plain[0]) + plain[1..] : plain;
+    }
 }

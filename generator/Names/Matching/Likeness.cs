@@ -24,8 +24,8 @@ internal sealed class Likeness(NameIndex index, NearNames near)
         }
     }
 
-    public IEnumerable<MatchCandidate> Coded(NameReading read) =>
-        from code in read.TradeCodes
+    public IEnumerable<MatchCandidate> Coded(WrittenName written) =>
+        from code in written.Codes
         from species in index.ByCode(code)
         select new MatchCandidate(species, MatchRung.TradeCode, code, SameCode);
 

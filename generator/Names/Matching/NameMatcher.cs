@@ -8,6 +8,9 @@ public sealed class NameMatcher(NameIndex index, GenusTable genera)
 {
     private readonly NearNames _near = new(index, genera);
 
+    /// <summary>Whether a word is a genus that exists, or nearly one that has names here.</summary>
+    public bool IsLikeGenus(string word) => _near.IsLikeGenus(word);
+
     public NameMatch Match(WrittenName written)
     {
         var (firm, doubt) = Firm(written);
@@ -19,9 +22,10 @@ public sealed class NameMatcher(NameIndex index, GenusTable genera)
         var others = Best(firm.Concat(Like(written)));
         if (species.Count > 1)
             doubt = Doubt.TwoTargets;
+        else if (others.Count == 0 && doubt is (Doubt.None or Doubt.OnlyLike))
+            doubt = Doubt.NothingLikeIt;
         else if (doubt == Doubt.None)
-            doubt = others.Count == 0 ? Doubt.NothingLikeIt
-                : _near.Exists(written.Reading.Genus) ? Doubt.GenusExists : Doubt.OnlyLike;
+            doubt = _near.Exists(written.Reading.Genus) ? Doubt.GenusExists : Doubt.OnlyLike;
         return new NameMatch(null, doubt, others);
     }
 
@@ -36,7 +40,7 @@ public sealed class NameMatcher(NameIndex index, GenusTable genera)
         var rungs = new Func<ScientificName, IEnumerable<MatchCandidate>>[]
         {
             n => Named(n, isValid: true), n => Named(n, isValid: false), Spelt,
-        };
+        }.Skip(read.Problems.Contains(NameProblem.NotLatinLetters) ? 2 : 0);
         var found = rungs.Select(rung => names.SelectMany(rung).DistinctBy(c => c.Species).ToList())
             .FirstOrDefault(f => f.Count > 0) ?? [];
         return (found, doubt);
@@ -78,15 +82,17 @@ public sealed class NameMatcher(NameIndex index, GenusTable genera)
     private bool Contradicts(WrittenName written, NamedSpecies species)
     {
         var beside = index.Vernaculars.Exactly(written.Beside).ToList();
-        var coded = written.Reading.TradeCodes.SelectMany(index.ByCode).ToList();
-        return (beside.Count > 0 && !beside.Contains(species)) || (coded.Count > 0 && !coded.Contains(species));
+        var codes = written.Codes;
+        return (beside.Count > 0 && !beside.Contains(species)) ||
+            (codes.Count > 0 && !codes.Any(species.TradeCodes.Contains) &&
+                (species.TradeCodes.Count > 0 || codes.Any(c => index.ByCode(c).Any())));
     }
 
     private IEnumerable<MatchCandidate> Like(WrittenName written)
     {
         var likeness = new Likeness(index, _near);
         return likeness.OtherGenus(written.Reading).Concat(_near.Of(written.Reading))
-            .Concat(likeness.Coded(written.Reading)).Concat(likeness.Vernacular(written))
+            .Concat(likeness.Coded(written)).Concat(likeness.Vernacular(written))
             .Concat(likeness.GenusOnly(written.Reading));
     }
 

@@ -11,6 +11,9 @@ internal sealed class NearNames(NameIndex index, GenusTable genera)
     /// <summary>A genus that exists, here or in the table of genera: it is never taken for another.</summary>
     public bool Exists(string genus) => index.Genera.ContainsKey(genus) || genera.Find(genus) is not null;
 
+    public bool IsLikeGenus(string word) =>
+        word.Length > 3 && char.IsLetter(word[0]) && (Exists(word) || Genera(word).Count > 0);
+
     public IEnumerable<MatchCandidate> Of(NameReading read)
     {
         if (read.Epithets.Count == 0)

@@ -24,7 +24,7 @@ internal static partial class SpellingKey
 
     public static string Of(string epithet)
     {
-        var word = Umlauts(epithet.ToLowerInvariant());
+        var word = Slug.From(WithoutUmlauts(epithet.ToLowerInvariant()));
         if (word.Length < Shortest)
             return word;
         var (ending, to) = Endings.FirstOrDefault(
@@ -42,8 +42,9 @@ internal static partial class SpellingKey
         ("ch", "c"), ("th", "t"), ("rh", "r"), ("ct", "t"),
     ];
 
-    private static string Umlauts(string word) => Slug.From(
-        word.Replace("ä", "ae").Replace("ö", "oe").Replace("ü", "ue").Replace("æ", "ae").Replace("œ", "oe"));
+    /// <summary>Of a word in small letters.</summary>
+    public static string WithoutUmlauts(string word) =>
+        word.Replace("ä", "ae").Replace("ö", "oe").Replace("ü", "ue").Replace("æ", "ae").Replace("œ", "oe");
 
     [GeneratedRegex(@"([^aeiouy])\1+")]
     private static partial Regex Doubled();

@@ -7,6 +7,10 @@ namespace CareSheets.Names.Matching;
 public sealed record WrittenName(
     NameReading Reading, string Text, string Beside, IReadOnlySet<string> Genera)
 {
+    /// <summary>Codes of the trade in the name and beside it.</summary>
+    public IReadOnlyList<string> Codes { get; } =
+        [.. Reading.TradeCodes.Concat(NameReader.Read(Beside).TradeCodes).Distinct()];
+
     public static WrittenName Of(string text) =>
         new(NameReader.Read(text), text, "", new HashSet<string>());
 }
