@@ -1,6 +1,9 @@
 using System.Globalization;
 using CareSheets.Diagnostics;
+using CareSheets.Names;
+using CareSheets.Names.Matching;
 using CareSheets.PackingLists;
+using CareSheets.Tests.Names;
 using CareSheets.Tests.Support;
 
 namespace CareSheets.Tests.PackingLists;
@@ -10,6 +13,12 @@ internal sealed record ListAnswer(
     string List, int Line, string Entry, string Count, string Size, string Sex, string Provenance)
 {
     private static readonly string Folder = Repository.At("tests", "PackingLists", "Lists");
+
+    private static readonly Lazy<IReadOnlyList<NamedSpecies>> Names = new(() =>
+    [
+        .. File.ReadLines(Path.Combine(Folder, "names.tsv")).Where(l => l[0] != '#').Select(l => l.Split('\t'))
+            .Select(c => NameMatcherTests.Species(c[0], c[1], c[3], c[2])),
+    ]);
 
     public static IEnumerable<string> Files { get; } =
     [
@@ -28,7 +37,7 @@ internal sealed record ListAnswer(
     {
         var bag = new DiagnosticBag();
         var reader = new PackingListReader(
-            CollectionNames.Matcher(RealContent.Collection), new RememberedAnswers([]), bag);
+            new NameMatcher(new NameIndex(Names.Value), GenusTable.Known), new RememberedAnswers([]), bag);
         var list = reader.Read(Path.Combine(Folder, file), file);
         Assert.True(list is not null, ToySite.Told(bag));
         return list!;

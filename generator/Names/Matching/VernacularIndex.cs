@@ -14,7 +14,11 @@ internal sealed class VernacularIndex
 
     public VernacularIndex(IReadOnlyList<NamedSpecies> species)
     {
-        _names = [.. species.SelectMany(s => s.VernacularNames.Select(n => (s, n, Words(n))))];
+        _names =
+        [
+            .. species.SelectMany(s => s.VernacularNames.SelectMany(n => new[] { n, n.Replace("-", "") }.Distinct()
+                .Select(spelt => (s, n, Words(spelt))))),
+        ];
         _byWord = Enumerable.Range(0, _names.Count)
             .SelectMany(i => _names[i].Words.Select(w => (Word: w, Index: i)))
             .ToLookup(w => w.Word, w => w.Index);
