@@ -36,8 +36,11 @@ public static class PackingListCodes
     public static readonly DiagnosticCode NoSuchAnswer = new("AR959", Error,
         "The answer {answer} can't be used: {reason}", "An answer is a line and an entry, as in --answer 12=danio-rerio.");
 
+    public static readonly DiagnosticCode CantWrite = new("AR960", Error,
+        "The arrival can't be written: {reason}", "Nothing was changed. Check the folder and the space on the disk.");
+
     public static readonly IReadOnlyList<DiagnosticCode> All =
     [
-        CantRead, TooLarge, NoNames, NoLines, Formula, LongLine, MixedEncoding, ThereAlready, NoSuchAnswer,
+        CantRead, TooLarge, NoNames, NoLines, Formula, LongLine, MixedEncoding, ThereAlready, NoSuchAnswer, CantWrite,
     ];
 }

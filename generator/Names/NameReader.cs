@@ -16,15 +16,18 @@ public static partial class NameReader
         if (text.Length > LongestText)
             return new NameReading { Rest = text };
         var (tags, codes) = (new List<string>(), new List<string>());
-        text = Quoted().Replace(Spaces().Replace(text, " ").Trim(), m =>
-        {
-            tags.Add(m.Groups["tag"].Value.Trim());
-            return " ";
-        });
+        text = TakeTags(Spaces().Replace(text, " ").Trim(), tags);
         text = TradeCode.TakeFrom(text, codes);
         var read = new NameDesk(text.Split(' ', StringSplitOptions.RemoveEmptyEntries)).Read();
         return read with { Tags = tags, TradeCodes = [.. codes.Distinct()] };
     }
+
+    /// <summary>Takes what stands in quotes out of a text.</summary>
+    public static string TakeTags(string text, ICollection<string> tags) => Quoted().Replace(text, m =>
+    {
+        tags.Add(m.Groups["tag"].Value.Trim());
+        return " ";
+    });
 
     [GeneratedRegex(@"\s+")]
     private static partial Regex Spaces();

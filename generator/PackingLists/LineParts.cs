@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using CareSheets.Names;
 
 namespace CareSheets.PackingLists;
 
@@ -40,8 +41,10 @@ internal sealed partial class LineParts
         (var size, text) = LineSize.Take(Joined().Replace(text, m => m.Value.Replace(" ", "").Replace("-", "")));
         if (Size.Length == 0)
             Size = size;
+        var tags = new List<string>();
+        text = NameReader.TakeTags(text, tags);
         var left = text.Split(' ', StringSplitOptions.RemoveEmptyEntries).Where((w, i) => !Take(w, i, takesForms));
-        return string.Join(' ', left).Trim(',', ';', '-', ' ');
+        return string.Join(' ', left.Concat(tags.Select(t => $"\"{t}\""))).Trim(',', ';', '-', ' ');
     }
 
     /// <summary>A cell of a column that says what its marks mean: M under Sex is a male.</summary>
@@ -108,7 +111,7 @@ internal sealed partial class LineParts
             case WordKind.Size when index > 0 && isMark:
                 SizeMark = known.Meaning;
                 return true;
-            case WordKind.Either when index > 0 && isMark && word == word.ToUpperInvariant():
+            case WordKind.Either when index > 0 && isMark && !word.Any(char.IsLower):
                 Doubt(known.Meaning);
                 return true;
             case WordKind.Form when takesForms && index > 1:

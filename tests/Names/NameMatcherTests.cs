@@ -63,7 +63,8 @@ public sealed class NameMatcherTests
     {
         var match = Matcher.Match(WrittenName.Of(text));
         Assert.Null(match.Taken);
-        Assert.Equal((key, doubt), (match.Others.FirstOrDefault()?.Species.Key, match.Doubt));
+        Assert.NotEmpty(match.Others);
+        Assert.Equal((key, doubt), (match.Others[0].Species.Key, match.Doubt));
     }
 
     /// <summary>One letter apart, and both exist: Rees's rule alone would take one for the other.</summary>

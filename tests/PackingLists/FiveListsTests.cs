@@ -48,7 +48,7 @@ public sealed class FiveListsTests(ITestOutputHelper output)
         var asked = All.Value.Where(l => l.Line is { Entry: null } && l.Right.Entry != "-").ToList();
         var missed = asked.Where(l =>
             !l.Line!.Perhaps.Take(3).Any(c => c.Species.Key == l.Right.Entry)).ToList();
-        var first = asked.Count(l => l.Line!.Perhaps.FirstOrDefault()?.Species.Key == l.Right.Entry);
+        var first = asked.Count(l => l.Line!.Perhaps is [var likeliest, ..] && likeliest.Species.Key == l.Right.Entry);
         Say($"{asked.Count} lines asked: {first} have the right name first, " +
             $"{asked.Count - missed.Count} among the first three ({1 - (double)missed.Count / asked.Count:F3})");
         foreach (var (right, line) in missed)
