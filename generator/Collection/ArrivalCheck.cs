@@ -53,7 +53,7 @@ internal sealed class ArrivalCheck(IReadOnlyList<Entry> entries, DiagnosticBag b
 
     private void CheckLosses(Arrival arrival, Batch batch)
     {
-        if (batch.Note is null && LossCount.From(arrival, batch) is { IsAlarming: true } losses)
+        if (batch.Cause is null && LossCount.From(arrival, batch) is { IsAlarming: true } losses)
             bag.Add(ArrivalCodes.ManyLost, batch.Said.Span,
                 ("lost", Number(losses.Lost)), ("count", Number(losses.Of)), ("days", Number(LossCount.Days)),
                 ("share", Percent(losses.Share)), ("limit", Percent(LossCount.AlarmFrom)));

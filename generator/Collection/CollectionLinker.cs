@@ -18,6 +18,7 @@ public sealed class CollectionLinker(KnownNames known, DiagnosticBag bag)
         foreach (var entry in entries)
         {
             CheckName(entry);
+            NomenclatureCheck.Check(entry, bag);
             CheckCountries(entry);
             CheckReferences(entry);
             CheckBorrowed(entry, entries);

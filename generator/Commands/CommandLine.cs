@@ -39,6 +39,11 @@ internal static class CommandLine
             .WithDescription("Draft the entry of a species that has arrived, from what its relatives say.")
             .WithExample("arrival", "\"Danio kyathit\"")
             .WithExample("arrival", "\"Devario aequipinnatus\"", "--family", "Danionidae");
+        configuration.AddCommand<PackingListCommand>("packing-list")
+            .WithDescription("Read a supplier's list and write its arrival, ready for a person to go through.")
+            .WithExample("packing-list", "larkwater.csv", "--supplier", "\"Larkwater Imports\"", "--date", "2026-11-24")
+            .WithExample("packing-list", "larkwater.csv", "--answer", "12=danio-rerio", "--again")
+            .WithExample("packing-list", "offer.xlsx", "--look");
         configuration.AddCommand<TankmatesCommand>("tankmates")
             .WithDescription("Will these species live together, in this tank, and why not.")
             .WithExample("tankmates", "danio-rerio", "betta-splendens")

@@ -37,7 +37,7 @@ public static class ArrivalCodes
 
     public static readonly DiagnosticCode ManyLost = new("AR910", Warning,
         "{lost} of {count} have died within {days} days, which is {share} %",
-        "From {limit} % on, look for the cause and ask a vet; then write what was done into note.");
+        "From {limit} % on, look for the cause and ask a vet; then write what was found and done into cause.");
 
     public static readonly DiagnosticCode SizeBeyondAdult = new("AR911", Warning,
         "{size} is larger than a grown {name} ({adult})", "Check the size, its unit and the species.");

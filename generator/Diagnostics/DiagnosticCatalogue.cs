@@ -3,7 +3,7 @@ namespace CareSheets.Diagnostics;
 /// <summary>
 /// Every message the program can give, by code; numbers are never used again. RD reading,
 /// SC schema, QT quantities, LK names and links, AU relatives, TP templates, PB publishing, WA water,
-/// AR arrivals.
+/// AR arrivals and packing lists, NM nomenclature.
 /// </summary>
 public static class DiagnosticCatalogue
 {
@@ -12,5 +12,6 @@ public static class DiagnosticCatalogue
         .. ReadingCodes.All, .. SchemaCodes.All, .. QuantityCodes.All, .. LinkCodes.All,
         .. ArrivalCodes.All,
         .. RelativesCodes.All, .. TemplateCodes.All, .. PublishingCodes.All, .. WaterCodes.All,
+        .. NomenclatureCodes.All, .. PackingListCodes.All,
     ];
 }

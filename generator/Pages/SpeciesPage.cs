@@ -17,6 +17,9 @@ public sealed record SpeciesPage : IPage
 
     public required string VernacularName { get; init; }
 
+    /// <summary>How to say the scientific name, in a sentence.</summary>
+    public required string Say { get; init; }
+
     /// <summary>Further vernacular names in one line, or empty.</summary>
     public required string OtherNames { get; init; }
 

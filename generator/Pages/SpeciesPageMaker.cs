@@ -28,6 +28,7 @@ internal sealed class SpeciesPageMaker(Site site, Acquaintances mates)
             ScientificName = entry.ScientificName.Value.ToString(),
             Authorship = entry.Authorship.Value.Text,
             VernacularName = entry.VernacularName,
+            Say = new SayText(site.Words).Of(entry.Respelling),
             OtherNames = _facts.Plain(entry.VernacularNames.Skip(1)),
             FormerNames = [.. entry.FormerNames.Select(n => n.Value.ToString())],
             TradeCodes = _facts.Plain(entry.TradeCodes),

@@ -40,6 +40,7 @@ internal sealed class EntryBinder(EntrySchema schema, DiagnosticBag bag)
             OriginalName = original,
             VernacularNames = vernacular,
             FormerNames = [.. fields.Texts("formerNames").Select(Name).OfType<Sourced<ScientificName>>()],
+            Say = fields.Text("say"),
             TradeCodes = fields.Texts("tradeCodes"),
             Order = order,
             Family = family,

@@ -20,6 +20,9 @@ public sealed record Entry
     /// <summary>Names that customers use, the preferred one first; never empty.</summary>
     public required IReadOnlyList<Sourced<string>> VernacularNames { get; init; }
 
+    /// <summary>How to say the name, where a person has approved a way.</summary>
+    public Sourced<string>? Say { get; init; }
+
     public required IReadOnlyList<Sourced<ScientificName>> FormerNames { get; init; }
 
     public required IReadOnlyList<Sourced<string>> TradeCodes { get; init; }
@@ -62,6 +65,9 @@ public sealed record Entry
     public string Genus => ScientificName.Value.Genus;
 
     public string VernacularName => VernacularNames[0].Value;
+
+    public Respelling Respelling =>
+        Say is { } say ? Respelling.Approved(say.Value) : Respelling.Of(ScientificName.Value);
 
     public CareRange? Range(string field) => Ranges.FirstOrDefault(r => r.Declaration.Field == field);
 }

@@ -28,7 +28,7 @@ internal sealed class DocketLineMaker(Site site)
             [.. Alarms(arrival, batch, entry)],
             batch.Count is { } count ? DocketMaker.Number(count.Value) : Words["sentence.unknown"],
             batch.Alive is { } alive ? DocketMaker.Number(alive.Value) : "",
-            [.. Known(arrival, batch, entry).Append(Urgency(place))],
+            [.. Known(arrival, batch, entry), .. Urgency(place)],
             entry is null ? [] : [.. _housing.All(new Delivery(arrival, batch), entry)],
             entry is null ? [] : StaffCautions.Of(entry));
     }
@@ -48,12 +48,15 @@ internal sealed class DocketLineMaker(Site site)
             yield return new Fact(Words["docket.perhaps"], Names(batch));
         if (batch.Unclear.Count > 0)
             yield return new Fact(Words["docket.unclear"], string.Join("; ", batch.Unclear));
+        if (batch.Cause is { } cause)
+            yield return new Fact(Words["docket.cause"], cause);
         if (batch.Note is { } note)
             yield return new Fact(Words["docket.note"], note);
     }
 
     private Fact Place(Batch batch) => new(
-        Words["docket.tank"], batch.Tank ?? Words["docket.no_tank"], batch.System?.Value ?? Words["docket.own_filter"]);
+        Words["docket.tank"], batch.Tank ?? Words["docket.no_tank"],
+        batch.System?.Value ?? (batch.Tank is null ? "" : Words["docket.own_filter"]));
 
     private Fact Release(Delivery delivery)
     {
@@ -72,7 +75,7 @@ internal sealed class DocketLineMaker(Site site)
     private string Names(Batch batch) => string.Join(Words["sentence.list_separator"], batch.Perhaps
         .Select(p => site.Collection.Find(p.Value)?.ScientificName.Value.ToString() ?? p.Value));
 
-    private Fact Urgency(OpeningPlace place)
+    private IEnumerable<Fact> Urgency(OpeningPlace place)
     {
         string[] parts =
         [
@@ -81,9 +84,8 @@ internal sealed class DocketLineMaker(Site site)
             place.Difference is { } kelvin ? Words.Say("docket.difference", ("kelvin", Kelvin(kelvin))) : "",
         ];
         List<string> known = [.. parts.Where(p => p.Length > 0)];
-        return known.Count == 0
-            ? new Fact(Words["docket.why"], Words["docket.nothing_known"])
-            : new Fact(
+        if (known.Count > 0)
+            yield return new Fact(
                 Words["docket.why"], string.Join(Words["sentence.list_separator"], known),
                 place.IsAssumed ? Words["docket.assumed"] : "");
     }

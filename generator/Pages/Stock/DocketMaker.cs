@@ -29,7 +29,7 @@ internal sealed class DocketMaker(Site site)
             Bags = [.. arrival.Bags.Select(b => _bags.Make(arrival, b))],
             BagsNote = _bags.Note,
             Lines = [.. order.Select((place, i) => _lines.Make(arrival, place, i + 1))],
-            OrderNote = Words["docket.order_note"],
+            OrderNote = Words[order.Any(IsKnown) ? "docket.order_note" : "docket.order_unknown"],
             Systems = [.. Systems(arrival)],
             SystemsNote = Words.Say("docket.systems_note",
                 ("days", Number(site.Collection.Store.Observation.Days)),
@@ -37,6 +37,9 @@ internal sealed class DocketMaker(Site site)
             PageHref = Routes.Between(address, Routes.Papers),
         };
     }
+
+    private static bool IsKnown(OpeningPlace place) =>
+        place is not { Loading: null, Hours: null, Difference: null };
 
     private IEnumerable<Fact> Facts(Arrival arrival)
     {

@@ -46,7 +46,8 @@ internal sealed class TalkingNotesMaker(Site site)
 
     private TalkedSpecies Species(
         Arrival arrival, Entry entry, IEnumerable<Batch> batches, IReadOnlyList<Distinction> found, int place) => new(
-        DocketMaker.Number(place), entry.VernacularName, entry.ScientificName.Value.ToString(), "",
+        DocketMaker.Number(place), entry.VernacularName, entry.ScientificName.Value.ToString(),
+        new SayText(Words).Of(entry.Respelling),
         string.Join(" ", batches.Select(b => Stock(new Delivery(arrival, b)))),
         found.Count == 0
             ? [new Telling(Words["notes.nothing"], "")]

@@ -14,7 +14,7 @@ public sealed class DocketTests
         bags: [{ system: Soft water, temperature: 20 °C, ph: 6.4, ammonia: 5.15 mg/L as NH4 }]
         batches:
           - { line: 3, said: "zebra danio 30", entry: danio-rerio, count: 30, alive: 27, size: 2–3 cm TL, water: 20 L,
-              system: Soft water, tank: A1, note: Told the supplier. }
+              system: Soft water, tank: A1, cause: Told the supplier. }
           - { line: 4, said: "zebra danio crowded", entry: danio-rerio, count: 30, size: 2–3 cm TL, water: 2 L,
               system: Soft water, days: 28 }
           - { line: 5, said: "Hemiodus sp.", count: 3, perhaps: [danio-margaritatus], unclear: ["sp.: which one"] }
