@@ -31,6 +31,7 @@ internal sealed class ProofCommand : Command<ProofSettings>
             var relatives = RelativesEngine.Ask(collection);
             bench.Bag.Add(OutlierText.Describe(relatives));
             accepted = [.. OutlierText.Accepted(relatives).Where(a => IsChosen(a.Diagnostic, settings))];
+            ProofStep.Run(bench, collection);
             bench.RenderProse(collection);
         }
         if (EntryNames.Unknown(settings.Entries, settings.Content) is { } unknown)

@@ -44,6 +44,7 @@ internal sealed class SiteCommand : Command<SiteSettings>
         say("Asking the relatives");
         var relatives = RelativesEngine.Ask(collection);
         bench.Bag.Add(OutlierText.Describe(relatives));
+        ProofStep.Run(bench, collection);
         var prose = bench.RenderProse(collection);
         var theme = Theme.Read(settings.Theme, bench.Bag);
         if (bench.ReadWords() is not { } words || bench.Bag.HasErrors)
@@ -52,7 +53,7 @@ internal sealed class SiteCommand : Command<SiteSettings>
         say("Judging tankmates");
         var mates = Acquaintances.Of(collection);
         say("Making the pages");
-        var site = new Site(collection, words, settings.UnitSystem) { Relatives = relatives };
+        var site = new Site(collection, words, settings.UnitSystem) { Relatives = relatives, Law = bench.Law };
         var files = Render(PageSet.Make(site, mates, prose), new PageRenderer(theme, words), bench.Bag);
         var data = MateData.Make(site, mates).Select(d => new SiteFile(d.Address, Encoding.UTF8.GetBytes(d.Text)));
         bench.Bag.Add(words.Missing);

@@ -1,3 +1,4 @@
+using CareSheets.Pages.Law;
 using CareSheets.Species;
 
 namespace CareSheets.Pages;
@@ -10,6 +11,7 @@ internal sealed class PaperMaker(Site site)
 
     private readonly EntryFacts _facts = new(site);
     private readonly RangeRowMaker _rows = new(site);
+    private readonly LawMaker _law = new(site);
 
     public HomeSheet Sheet(Entry entry, Html prose)
     {
@@ -29,6 +31,7 @@ internal sealed class PaperMaker(Site site)
             Living = [.. _facts.WaterWords(entry), .. _facts.Food(entry), .. _facts.Company(entry), Origin(entry)],
             Prose = prose,
             Cautions = [.. entry.Cautions.Select(c => c.Value)],
+            Law = _law.Paper(entry).InOne,
             EvidenceLine = EvidenceLine(entry),
             Reviewed = DateText.Of(entry.Reviewed, site.Words),
             PageAddress = site.Collection.Store.Address + Routes.Species(entry),
@@ -51,10 +54,17 @@ internal sealed class PaperMaker(Site site)
             Origin = Countries(entry),
             Facts = [_facts.Length(entry), _facts.Group(entry), _facts.Tank(entry), Temper(entry), Diet(entry)],
             Water = water,
-            Cautions = [.. entry.Cautions.Take(cautions).Select(c => c.Value)],
+            Cautions = [.. LawOnCard(entry, cautions)],
             Reviewed = DateText.Of(entry.Reviewed, site.Words),
             PageHref = Routes.Between(address, Routes.Species(entry)),
         };
+    }
+
+    /// <summary>A list that names the fish comes before its cautions and takes the place of one.</summary>
+    private IEnumerable<string> LawOnCard(Entry entry, int lines)
+    {
+        var cautions = entry.Cautions.Select(c => c.Value);
+        return (_law.Card(entry) is { } law ? cautions.Prepend(law) : cautions).Take(lines);
     }
 
     private PageFrame Frame(string address, string title, Entry entry)

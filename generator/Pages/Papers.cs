@@ -30,6 +30,9 @@ public sealed record HomeSheet : IPage
 
     public required IReadOnlyList<string> Cautions { get; init; }
 
+    /// <summary>What the lists of law say, in a few words.</summary>
+    public required string Law { get; init; }
+
     public required string EvidenceLine { get; init; }
 
     public required string Reviewed { get; init; }

@@ -1,5 +1,6 @@
 using CareSheets.Collection;
 using CareSheets.Diagnostics;
+using CareSheets.Pages.Law;
 using CareSheets.Pages.Mates;
 using CareSheets.Species;
 using CareSheets.Tankmates;
@@ -12,6 +13,7 @@ internal sealed class SpeciesPageMaker(Site site, Acquaintances mates)
     private readonly EntryFacts _facts = new(site);
     private readonly RangeRowMaker _rows = new(site);
     private readonly MateListMaker _mates = new(site, mates);
+    private readonly LawMaker _law = new(site);
 
     public SpeciesPage Make(Entry entry, Html prose)
     {
@@ -43,6 +45,7 @@ internal sealed class SpeciesPageMaker(Site site, Acquaintances mates)
             Waters = [.. entry.Origin.WaterBodies.Select(w => Water(w, address))],
             Place = Place(entry),
             Cautions = [.. entry.Cautions.Select(c => c.Value)],
+            Law = _law.Page(entry),
             Evidence = new EvidenceFacts(site).Make(entry),
             References = [.. entry.References.Select(r => site.Collection.References[r.Value]).Select(Citations.Line)],
             Reviewed = DateText.Of(entry.Reviewed, site.Words),

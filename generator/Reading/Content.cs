@@ -1,4 +1,5 @@
 using CareSheets.Diagnostics;
+using CareSheets.Regulations;
 using CareSheets.Species;
 
 namespace CareSheets.Reading;
@@ -15,4 +16,7 @@ public sealed record Content(
     IReadOnlyList<Reference> References,
     IReadOnlyList<GlossaryTerm> Glossary,
     FigureDeclarations Figures,
-    IReadOnlyDictionary<string, SourceFile> Files);
+    IReadOnlyDictionary<string, SourceFile> Files)
+{
+    public LawBook Law { get; init; } = LawBook.Empty;
+}

@@ -35,7 +35,10 @@ public sealed class ContentReader(string contentFolder, string schemaFolder, Dia
             works is null ? [] : KeyedBinder.References(works),
             words is null ? [] : KeyedBinder.Glossary(words),
             schema.Figures,
-            _files);
+            _files)
+        {
+            Law = new LawReader(contentFolder, schemaFolder, _files, bag).Read(),
+        };
     }
 
     private static HashSet<string>? Keys(YamlMapping? root) => root?.Fields.Select(f => f.Key.Text).ToHashSet();

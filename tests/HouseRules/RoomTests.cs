@@ -13,17 +13,22 @@ public sealed partial class RoomTests
         ["Statistics"] = [],
         ["Names"] = [],
         ["Species"] = ["Quantities", "Names", "Diagnostics"],
-        ["Reading"] = ["Species", "Quantities", "Names", "Diagnostics"],
+        ["Regulations"] = ["Species", "Names", "Diagnostics"],
+        ["Proofing"] =
+        [
+            "Collection", "Regulations", "Species", "Quantities", "Names", "Diagnostics",
+        ],
+        ["Reading"] = ["Regulations", "Species", "Quantities", "Names", "Diagnostics"],
         ["Collection"] = ["Species", "Quantities", "Names", "Diagnostics"],
         ["Relatives"] = ["Collection", "Statistics", "Species", "Quantities", "Names", "Diagnostics"],
         ["Tankmates"] = ["Collection", "Species", "Quantities", "Names", "Diagnostics"],
-        ["Pages"] = ["Relatives", "Tankmates", "Collection", "Species", "Quantities", "Names", "Diagnostics"],
+        ["Pages"] = ["Proofing", "Regulations", "Relatives", "Tankmates", "Collection", "Species", "Quantities", "Names", "Diagnostics"],
         ["Rendering"] = ["Pages", "Collection", "Species", "Quantities", "Names", "Diagnostics"],
         ["Publishing"] = ["Rendering", "Pages", "Diagnostics"],
         ["Commands"] =
         [
             "Publishing", "Rendering", "Pages", "Relatives", "Tankmates", "Collection", "Reading", "Species",
-            "Quantities", "Names", "Diagnostics",
+            "Quantities", "Names", "Diagnostics", "Regulations", "Proofing",
         ],
     };
 
