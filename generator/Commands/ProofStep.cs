@@ -1,4 +1,5 @@
 using CareSheets.Collection;
+using CareSheets.Proofing.Prose;
 using CareSheets.Regulations;
 
 namespace CareSheets.Commands;
@@ -11,5 +12,6 @@ internal static class ProofStep
         var finder = new RegulationFinder(bench.Law.Lists, collection.Store.Jurisdiction);
         var today = DateOnly.FromDateTime(DateTime.Today);
         bench.Bag.Add(RegulationCheck.Check(finder, collection.Entries, today));
+        bench.Bag.Add(ProseCheck.Check(collection));
     }
 }
