@@ -1,4 +1,5 @@
 using CareSheets.Collection;
+using CareSheets.Proofing.Advice;
 using CareSheets.Proofing.Prose;
 using CareSheets.Regulations;
 
@@ -12,6 +13,8 @@ internal static class ProofStep
         var finder = new RegulationFinder(bench.Law.Lists, collection.Store.Jurisdiction);
         var today = DateOnly.FromDateTime(DateTime.Today);
         bench.Bag.Add(RegulationCheck.Check(finder, collection.Entries, today));
+        var storeFile = bench.Files.Keys.FirstOrDefault(f => f.EndsWith("/store.yaml", StringComparison.Ordinal));
+        bench.Bag.Add(AdviceCheck.Check(collection.Store, collection.Entries, bench.Law.Duties, storeFile ?? ""));
         bench.Bag.Add(ProseCheck.Check(collection));
     }
 }

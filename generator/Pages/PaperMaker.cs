@@ -12,6 +12,7 @@ internal sealed class PaperMaker(Site site)
     private readonly EntryFacts _facts = new(site);
     private readonly RangeRowMaker _rows = new(site);
     private readonly LawMaker _law = new(site);
+    private readonly AdviceMaker _advice = new(site);
 
     public HomeSheet Sheet(Entry entry, Html prose)
     {
@@ -28,7 +29,14 @@ internal sealed class PaperMaker(Site site)
                 ("order", entry.Order.Value), ("family", entry.Family.Value)),
             Room = [.. _facts.Room(entry)],
             Water = _rows.Make(entry),
-            Living = [.. _facts.WaterWords(entry), .. _facts.Food(entry), .. _facts.Company(entry), Origin(entry)],
+            Living =
+            [
+                .. _facts.WaterWords(entry), .. _facts.Food(entry), .. _facts.Company(entry), .. _facts.Active(entry),
+                Origin(entry), .. _facts.Habitat(entry),
+            ],
+            Advice = [.. _advice.Facts(entry)],
+            Licence = site.Collection.Store.Licence ?? "",
+            Covers = _advice.Covers(entry),
             Prose = prose,
             Cautions = [.. entry.Cautions.Select(c => c.Value)],
             Law = _law.Paper(entry).InOne,

@@ -38,7 +38,7 @@ internal sealed class SpeciesPageMaker(Site site, Acquaintances mates)
             Water = water,
             WaterWords = [.. _facts.WaterWords(entry)],
             Food = [.. _facts.Food(entry)],
-            Company = [.. _facts.Company(entry)],
+            Company = [.. _facts.Company(entry), .. _facts.Active(entry)],
             Mates = _mates.Make(entry),
             Relatives = Relatives(entry, address),
             Countries = [.. entry.Origin.CountryCodes.Select(c => Country(c, address))],
@@ -99,8 +99,6 @@ internal sealed class SpeciesPageMaker(Site site, Acquaintances mates)
         var facts = new List<Fact>();
         if (entry.Origin.Locality is { } locality)
             facts.Add(new Fact(site.Words["fact.locality"], locality.Value));
-        if (entry.Origin.Habitats.Count > 0)
-            facts.Add(new Fact(site.Words["fact.habitat"], _facts.Plain(entry.Origin.Habitats)));
-        return facts;
+        return [.. facts, .. _facts.Habitat(entry)];
     }
 }

@@ -26,6 +26,8 @@ internal static class StoreBinder
             [.. systems.OfType<YamlMapping>().Select(s => Water(s, system, "systems", quantities))])
         {
             RelativesDisagree = Limits(fields, schema, quantities),
+            Advice = AdviceBinder.Advice(fields),
+            Licence = fields.Text("licence")?.Value,
         };
     }
 
