@@ -22,7 +22,7 @@ public static class RegulationCodes
         "Confirm with {authority} which papers it needs.");
 
     public static readonly DiagnosticCode WrongRank = new("RG875", Error,
-        "{name} is not the name of a {rank}", "Write {form}, or change the rank.");
+        "{name} has not the form of a name of the rank {rank}", "Write {form}, or change the rank.");
 
     public static readonly DiagnosticCode AdviceLacks = new("RG881", Warning,
         "The home sheet lacks what {duty} asks for: {topics}", "{remedy}");

@@ -56,7 +56,7 @@ internal static class BoundReader
     {
         for (var i = clause.Start; i < clause.First; i++)
         {
-            if (clause.Run[i].Text is "not" or "never" or "don't" or "doesn't" or "cannot" or "without" &&
+            if (clause.Run[i].Text is "not" or "never" or "nobody" or "don't" or "doesn't" or "cannot" or "without" &&
                 clause.Run[i + 1].Text is not ("mind" or "matter" or "object" or "care"))
                 return true;
         }

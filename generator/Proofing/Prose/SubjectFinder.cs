@@ -15,7 +15,7 @@ internal sealed class SubjectFinder(TokenRun run, bool[] others)
 
     private static readonly HashSet<string> Pronouns = ["it", "its", "they", "their", "he", "she", "these", "those"];
 
-    private static readonly HashSet<string> Own = ["it", "he", "she", "this"];
+    private static readonly HashSet<string> Own = ["it", "they", "he", "she", "this"];
 
     public bool IsOfAnother(Clause clause)
     {
