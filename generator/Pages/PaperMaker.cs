@@ -17,7 +17,7 @@ internal sealed class PaperMaker(Site site)
     public HomeSheet Sheet(Entry entry, Html prose)
     {
         var address = Routes.HomeSheet(entry);
-        return new HomeSheet
+        var sheet = new HomeSheet
         {
             Address = address,
             Frame = Frame(address, "sentence.sheet_title", entry),
@@ -45,6 +45,7 @@ internal sealed class PaperMaker(Site site)
             PageAddress = site.Collection.Store.Address + Routes.Species(entry),
             PageHref = Routes.Between(address, Routes.Species(entry)),
         };
+        return sheet with { Prose = SheetProse.Fit(sheet, prose) };
     }
 
     public TankCard Card(Entry entry)

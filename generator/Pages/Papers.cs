@@ -26,7 +26,10 @@ public sealed record HomeSheet : IPage
 
     public required IReadOnlyList<Fact> Living { get; init; }
 
+    /// <summary>As many paragraphs as the page holds; the web page has all.</summary>
     public required Html Prose { get; init; }
+
+    public bool HasProse => Prose.Markup.Length > 0;
 
     public required IReadOnlyList<string> Cautions { get; init; }
 
