@@ -28,7 +28,8 @@ internal static class NameOnList
     private static string Stem(string epithet)
     {
         var plain = epithet.ToLowerInvariant();
-        var ending = Endings.FirstOrDefault(e => plain.Length > e.Length + 2 && plain.EndsWith(e, StringComparison.Ordinal));
+        var ending = Endings.FirstOrDefault(e =>
+            plain.Length > e.Length + 2 && plain.EndsWith(e, StringComparison.Ordinal));
         return ending is null ? plain : plain[..^ending.Length];
     }
 }

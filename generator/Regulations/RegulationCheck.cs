@@ -1,3 +1,4 @@
+using System.Globalization;
 using CareSheets.Diagnostics;
 using CareSheets.Species;
 
@@ -34,5 +35,5 @@ public static class RegulationCheck
             ("clause", rule.Clause), ("taxon", rule.Name.Value), ("authority", outcome.List.Authority))
             .With([new RelatedSpan(rule.Name.Span, $"named here, met by {outcome.Name}")]);
 
-    private static string Iso(DateOnly day) => day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
+    private static string Iso(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

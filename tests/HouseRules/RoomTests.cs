@@ -22,7 +22,11 @@ public sealed partial class RoomTests
         ["Collection"] = ["Species", "Quantities", "Names", "Diagnostics"],
         ["Relatives"] = ["Collection", "Statistics", "Species", "Quantities", "Names", "Diagnostics"],
         ["Tankmates"] = ["Collection", "Species", "Quantities", "Names", "Diagnostics"],
-        ["Pages"] = ["Proofing", "Regulations", "Relatives", "Tankmates", "Collection", "Species", "Quantities", "Names", "Diagnostics"],
+        ["Pages"] =
+        [
+            "Proofing", "Regulations", "Relatives", "Tankmates", "Collection", "Species", "Quantities", "Names",
+            "Diagnostics",
+        ],
         ["Rendering"] = ["Pages", "Collection", "Species", "Quantities", "Names", "Diagnostics"],
         ["Publishing"] = ["Rendering", "Pages", "Diagnostics"],
         ["Commands"] =

@@ -21,6 +21,7 @@ internal static class LawOf
     public static ListOutcome Ask(RegulationList list, AskedTaxon taxon) =>
         Assert.Single(new RegulationFinder([list], "DE").Of(taxon).Here);
 
-    public static AskedTaxon Fish(string name, string? family = "Xidae", string? order = "Xiformes", string[]? former = null) =>
+    public static AskedTaxon Fish(
+        string name, string? family = "Xidae", string? order = "Xiformes", string[]? former = null) =>
         new([.. (former ?? []).Prepend(name).Select(n => AskedName.Of(ScientificName.Parse(n)!))], family, order);
 }

@@ -60,7 +60,8 @@ public sealed class RegulationFinderTests
             LawOf.Rule(RuleRank.Species, "Danio rerio", RegulationEffect.Permit),
             LawOf.Rule(RuleRank.Genus, "Danio", RegulationEffect.Prohibited));
         var status = new RegulationFinder([mild, both], "DE").Of(LawOf.Fish("Danio rerio"));
-        Assert.Equal(("strict", RegulationEffect.Prohibited), (status.Strictest!.List.Key, status.Strictest.Rule!.Effect));
+        var strictest = status.Strictest!;
+        Assert.Equal(("strict", RegulationEffect.Prohibited), (strictest.List.Key, strictest.Rule!.Effect));
         Assert.Equal(["strict", "mild"], status.Of(OutcomeKind.Listed).Select(o => o.List.Key));
     }
 

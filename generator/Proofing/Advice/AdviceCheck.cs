@@ -17,7 +17,8 @@ public static class AdviceCheck
         foreach (var duty in duties.Where(d => Jurisdiction.Binds(d.Applies, store.Jurisdiction)))
         {
             var lacking = entries.Select(e => (Entry: e, Topics: Lacking(duty, e, store))).ToList();
-            var silent = lacking.SelectMany(l => l.Topics).Where(AdviceCoverage.IsOfTheStore).Distinct().Order().ToList();
+            var silent = lacking.SelectMany(l => l.Topics).Distinct()
+                .Where(AdviceCoverage.IsOfTheStore).Order().ToList();
             if (silent.Count > 0)
                 yield return Describe(RegulationCodes.StoreLacks, SourceSpan.WholeFile(storeFile), duty, silent);
             foreach (var (entry, topics) in lacking)

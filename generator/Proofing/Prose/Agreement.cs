@@ -13,7 +13,8 @@ internal static class Agreement
     {
         ProseKind.Temperature => WithinWater(quantity, figure, 0.8),
         ProseKind.Acidity => WithinWater(quantity, figure, 0.15),
-        ProseKind.GeneralHardness or ProseKind.CarbonateHardness => WithinWater(quantity, figure, HardnessSlack(figure)),
+        ProseKind.GeneralHardness or ProseKind.CarbonateHardness =>
+            WithinWater(quantity, figure, HardnessSlack(figure)),
         ProseKind.Salinity => WithinWater(quantity, figure, 0.1 * (figure.High ?? 1)),
         ProseKind.Length => IsLength(quantity, figure),
         ProseKind.LifeSpan => IsSpan(quantity, figure),
@@ -33,12 +34,15 @@ internal static class Agreement
     {
         var near = Math.Max(slack, 0.25 * Math.Max(0, (figure.High ?? 0) - (figure.Low ?? 0)));
         bool IsEnd(double value, double? end, double? best) =>
-            end is not { } limit || Math.Abs(value - limit) <= near || (best is { } at && Math.Abs(value - at) <= slack);
+            end is not { } limit || Math.Abs(value - limit) <= near ||
+            (best is { } at && Math.Abs(value - at) <= slack);
         return quantity.Bound switch
         {
             ProseBound.Exact => !(quantity.Low < figure.Low - slack) && !(quantity.High > figure.High + slack),
-            ProseBound.AtMost => !(quantity.High > figure.High + slack) && IsEnd(quantity.High, figure.High, figure.Best?.High),
-            ProseBound.AtLeast => !(quantity.Low < figure.Low - slack) && IsEnd(quantity.Low, figure.Low, figure.Best?.Low),
+            ProseBound.AtMost =>
+                !(quantity.High > figure.High + slack) && IsEnd(quantity.High, figure.High, figure.Best?.High),
+            ProseBound.AtLeast =>
+                !(quantity.Low < figure.Low - slack) && IsEnd(quantity.Low, figure.Low, figure.Best?.Low),
             ProseBound.Beyond => figure.High is not { } high || quantity.Low < high - near,
         };
     }
@@ -51,7 +55,7 @@ internal static class Agreement
         {
             ProseBound.AtMost => quantity.High >= low && quantity.High <= 1.5 * figure.High!.Value,
             ProseBound.AtLeast or ProseBound.Beyond => quantity.Low <= high,
-            ProseBound.Exact => quantity.Low <= high && quantity.High <= high && (quantity.OfOneSex || quantity.High >= low),
+            ProseBound.Exact => quantity.High <= high && (quantity.OfOneSex || quantity.High >= low),
         };
     }
 

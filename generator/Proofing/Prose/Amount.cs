@@ -37,7 +37,8 @@ internal readonly record struct Amount(
             second.Value < amount.Low || (second.NeedsUnit && UnitPhrase.Read(run, second.Next) is null))
             return amount;
         var unit = UnitPhrase.Read(run, second.Next);
-        if (second.NeedsUnit || (unit is not null && amount.Unit is not null && unit.Value.Low != amount.Unit.Value.Low))
+        var isOther = unit is { } one && amount.Unit is { } other && one.Low != other.Low;
+        if (second.NeedsUnit || isOther)
             return amount; // "six months or a year": two amounts, not one
         return amount with
         {

@@ -6,29 +6,32 @@ namespace CareSheets.Proofing.Prose;
 /// </summary>
 internal static class BoundReader
 {
-    private static readonly HashSet<string> Less =
-    [
-        "under", "below", "less", "fewer", "cooler", "colder", "shorter", "smaller", "lower", "younger", "beneath",
-    ];
+    private static readonly HashSet<string> Less = Cues.Of(
+        "under below less fewer cooler colder shorter smaller lower younger beneath");
 
-    private static readonly HashSet<string> More =
-    [
-        "over", "above", "more", "beyond", "exceed", "exceeds", "exceeding", "warmer", "hotter", "longer",
-        "larger", "bigger", "higher", "older", "past",
-    ];
+    private static readonly HashSet<string> More = Cues.Of(
+        "over above more beyond exceed exceeds exceeding warmer hotter longer larger bigger higher " +
+        "older past");
 
-    private static readonly HashSet<string> Nos =
-        ["no", "not", "never", "nothing", "nor", "few", "hardly", "none", "nowhere", "rarely", "seldom", "don't"];
+    private static readonly HashSet<string> Nos = Cues.Of(
+        "no not never nothing nor few hardly none nowhere rarely seldom don't");
 
-    private static readonly HashSet<string> Harm =
-    [
-        "gasps", "gasp", "suffers", "suffer", "dies", "die", "stops", "fails", "fail", "perishes", "sickens", "shy",
-        "weakens", "sulks", "ails", "refuses", "kills", "kill", "harms", "harm", "too", "trouble", "wears",
-        "unhappy", "stressed", "never", "pales", "fades", "shortens", "hides", "languishes", "uncomfortable",
-        "chills", "lethargic", "listless", "bullies", "cowers", "quarrels", "nervous",
-    ];
+    private static readonly HashSet<string> Harm = Cues.Of(
+        "gasps gasp suffers suffer dies die stops fails fail perishes sickens shy weakens sulks " +
+        "ails refuses kills kill harms harm too trouble wears unhappy stressed never pales fades " +
+        "shortens hides languishes uncomfortable chills lethargic listless bullies cowers quarrels " +
+        "nervous");
 
-    private static readonly HashSet<string> Advice = ["keep", "let", "hold", "stay", "should", "stays", "must", "remain"];
+    private static readonly HashSet<string> Denials = Cues.Of("not never nobody don't doesn't cannot without");
+
+    /// <summary>After a no: what the species does not mind suits it.</summary>
+    private static readonly HashSet<string> Shrugs = Cues.Of("mind matter object care");
+
+    private static readonly HashSet<string> Ruin = Cues.Of("too kills kill dies die fails suffers sickens");
+
+    private static readonly HashSet<string> Loose = Cues.Of("above over beyond past");
+
+    private static readonly HashSet<string> Advice = Cues.Of("keep let hold stay should stays must remain");
 
     public static ProseBound Read(Clause clause)
     {
@@ -56,13 +59,12 @@ internal static class BoundReader
     {
         for (var i = clause.Start; i < clause.First; i++)
         {
-            if (clause.Run[i].Text is "not" or "never" or "nobody" or "don't" or "doesn't" or "cannot" or "without" &&
-                clause.Run[i + 1].Text is not ("mind" or "matter" or "object" or "care"))
+            if (Denials.Contains(clause.Run[i].Text) && !Shrugs.Contains(clause.Run[i + 1].Text))
                 return true;
         }
         for (var i = clause.Next; i < Math.Min(clause.End, clause.Next + 8); i++)
         {
-            if (clause.Run[i].Text is "too" or "kills" or "kill" or "dies" or "die" or "fails" or "suffers" or "sickens" ||
+            if (Ruin.Contains(clause.Run[i].Text) ||
                 (clause.Run[i].Text == "not" && clause.Run[i + 1].Text is "enough" or "do"))
                 return !IsDenied(clause, i);
         }
@@ -130,5 +132,5 @@ internal static class BoundReader
         clause.Run[harm - 1].Text is "no" or "not" or "never" or "little" or "without";
 
     /// <summary>"above 30 °C suits it" speaks of what lies beyond; "at least 30 °C" of the limit.</summary>
-    private static bool IsLoose(Clause clause, int at) => clause.Run[at].Text is "above" or "over" or "beyond" or "past";
+    private static bool IsLoose(Clause clause, int at) => Loose.Contains(clause.Run[at].Text);
 }

@@ -5,42 +5,45 @@ namespace CareSheets.Proofing.Prose;
 /// <summary>Years and months that are the fish's life span, and numbers that are its group.</summary>
 internal static class LifeSense
 {
-    private static readonly HashSet<string> OtherTime =
-    [
-        "ago", "after", "before", "described", "mature", "matures", "maturity", "eggs", "need", "needs", "bred", "run",
-        "running", "until", "since", "first", "every", "fade", "fades", "later", "colour", "within", "century", "once",
-        "in", "about", "settle", "quarantine", "takes", "take", "wild",
-    ];
+    private static readonly HashSet<string> OtherTime = Cues.Of(
+        "ago after before described mature matures maturity eggs need needs bred run running until " +
+        "since first every fade fades later colour within century once in about settle quarantine " +
+        "takes take wild");
 
-    private static readonly HashSet<string> Life =
-        ["live", "lives", "lived", "living", "life", "lifespan", "span", "age", "aged", "longevity"];
+    private static readonly HashSet<string> Life = Cues.Of(
+        "live lives lived living life lifespan span age aged longevity");
 
-    private static readonly HashSet<string> Old = ["old", "ones", "reach", "reaches", "expect"];
+    private static readonly HashSet<string> Old = Cues.Of("old ones reach reaches expect");
 
-    private static readonly HashSet<string> NotAFish =
-    [
-        "eggs", "egg", "fry", "young", "males", "females", "male", "female", "species", "times", "bars", "stripes", "spots",
-        "days", "hours", "minutes", "plants", "stones", "caves", "shells", "wives", "tanks", "genera", "names", "rivers",
-        "countries", "catfish", "snails", "shrimps", "shrimp", "strains", "forms", "rows", "lines", "others'", "per",
-    ];
+    private static readonly HashSet<string> NotAFish = Cues.Of(
+        "eggs egg fry young males females male female species times bars stripes spots days hours " +
+        "minutes plants stones caves shells wives tanks genera names rivers countries catfish " +
+        "snails shrimps shrimp strains forms rows lines others' per");
 
-    private static readonly HashSet<string> Advice =
-    [
-        "keep", "kept", "buy", "start", "have", "house", "stock", "take", "wants", "needs", "need", "number", "should",
-        "best", "least", "fewer", "bring", "acquire", "choose", "offer", "get", "give",
-    ];
+    private static readonly HashSet<string> Advice = Cues.Of(
+        "keep kept buy start have house stock take wants needs need number should best least fewer " +
+        "bring acquire choose offer get give");
 
-    private static readonly HashSet<string> TooFew =
-        ["few", "squabble", "cowers", "cower", "bully", "sulks", "sulk", "hides", "nervous", "enough?"];
+    private static readonly HashSet<string> Enough = Cues.Of("enough suffices plenty");
+
+    private static readonly HashSet<string> Counting = Cues.Of("of should must number numbers");
+
+    /// <summary>After a number that counts fish of its own kind and nothing else.</summary>
+    private static readonly HashSet<string> NotCounted = Cues.Of(
+        ", ; . ) : or together at fish fishes individuals animals specimens is are will makes make looks " +
+        "swim swims goes in for and it when as");
+
+    private static readonly HashSet<string> TooFew = Cues.Of(
+        "few squabble cowers cower bully sulks sulk hides nervous enough?");
 
     public static ProseQuantity? Span(Amount amount, Clause clause, ProseToken from, ProseToken to)
     {
         if (amount.Unit is { Measure: Measure.Duration, Low: { } unit })
             return IsOfLife(clause) && unit.Key is not ("day" or "week")
-                ? Plain(ProseKind.LifeSpan, unit.ToCanonical(amount.Low), unit.ToCanonical(amount.High), clause, from, to)
+                ? Of(ProseKind.LifeSpan, unit.ToCanonical(amount.Low), unit.ToCanonical(amount.High), clause, from, to)
                 : null;
         return amount.Unit is null && clause.Before(1) == "of" && clause.Before(2) == "age" && amount.High < 100
-            ? Plain(ProseKind.LifeSpan, Years(amount.Low), Years(amount.High), clause, from, to)
+            ? Of(ProseKind.LifeSpan, Years(amount.Low), Years(amount.High), clause, from, to)
             : null;
     }
 
@@ -50,14 +53,17 @@ internal static class LifeSense
             clause.SentenceHas(Cues.Wild) || clause.SentenceHas(Cues.Breeding) || clause.HasAfter(TooFew))
             return null;
         var others = Others(clause);
-        if (others == 1 ? !clause.HasJustBefore(Advice, 5) : (!IsCounted(clause) || !(IsOfAGroup(clause) || IsAdvised(clause) || IsDozen(amount, clause))))
+        var isMeant = others == 1
+            ? clause.HasJustBefore(Advice, 5)
+            : IsCounted(clause) && (IsOfAGroup(clause) || IsAdvised(clause) || IsDozen(amount, clause));
+        if (!isMeant)
             return null;
-        return Plain(ProseKind.Group, amount.Low + others, amount.High + others, clause, from, to);
+        return Of(ProseKind.Group, amount.Low + others, amount.High + others, clause, from, to);
     }
 
     private static bool IsOfLife(Clause clause)
     {
-        if (clause.HasJustAfter(new HashSet<string> { "ago", "before", "after", "later" }, 1) ||
+        if (clause.After(0) is "ago" or "before" or "after" or "later" ||
             clause.Before(1) is "after" or "at" or "in" or "every" or "within" or "first" or "than")
             return false;
         if (clause.Before(1) is "once" or "twice" or "times")
@@ -76,17 +82,18 @@ internal static class LifeSense
             "as" or "well" or "no" or "between" or "from" or "over" or "more" or "around" or "nearly";
 
     /// <summary>"seven companions", "three others of its kind": itself comes on top.</summary>
-    private static int Others(Clause clause) =>
-        clause.After(0) is "companions" or "others" or "fellows" || (clause.After(0) == "more" && clause.After(1) == "of" &&
-            clause.After(2) is "its" or "their") ? 1 : 0;
+    private static int Others(Clause clause)
+    {
+        var isMoreOfItsKind =
+            clause.After(0) == "more" && clause.After(1) == "of" && clause.After(2) is "its" or "their";
+        return isMoreOfItsKind || clause.After(0) is "companions" or "others" or "fellows" ? 1 : 0;
+    }
 
     /// <summary>Nothing else is counted: the number ends the phrase, or its own kind follows.</summary>
     private static bool IsCounted(Clause clause)
     {
         var next = clause.After(0);
-        if (next is "" or "," or ";" or "." or ")" or ":" or "or" or "together" or "at" or "fish" or "fishes" or
-            "individuals" or "animals" or "specimens" or "is" or "are" or "will" or "makes" or "make" or "looks" or "swim" or
-            "swims" or "goes" or "in" or "for" or "and" or "it" or "when" or "as")
+        if (next.Length == 0 || NotCounted.Contains(next))
             return true;
         return next == "of" && clause.After(1) is "them" or "its" or "these" or "their" or "one";
     }
@@ -96,21 +103,22 @@ internal static class LifeSense
     {
         var group = clause.LastBefore(Cues.Company);
         return group >= 0 && clause.First - group <= 6 &&
-            (clause.Run[group + 1].Text is "of" or "should" or "must" or "number" or "numbers" || clause.First - group == 2);
+            (Counting.Contains(clause.Run[group + 1].Text) || clause.First - group == 2);
     }
 
     /// <summary>"keep at least eight", "never fewer than six", "start with six"</summary>
     private static bool IsAdvised(Clause clause) =>
-        !clause.Has(NotAFish) && clause.HasJustBefore(Advice, 5) && clause.Before(1) is not ("in" or "two" or "to" or "by");
+        !clause.Has(NotAFish) && clause.HasJustBefore(Advice, 5) &&
+        clause.Before(1) is not ("in" or "two" or "to" or "by");
 
     /// <summary>"a dozen is a pleasure", "a trio of these is enough"</summary>
     private static bool IsDozen(Amount amount, Clause clause) =>
         (amount.IsDozen && clause.After(0) is "is" or "are" or "or" or "of" or "will" or "in" or "swim") ||
-        (clause.Run[amount.Next - 1].Text == "trio" && clause.HasAfter(new HashSet<string> { "enough", "suffices", "plenty" }));
+        (clause.Run[amount.Next - 1].Text == "trio" && clause.HasAfter(Enough));
 
     private static double Years(double count) => DimensionCatalogue.Duration.Find("years")!.ToCanonical(count);
 
-    private static ProseQuantity Plain(
+    private static ProseQuantity Of(
         ProseKind kind, double low, double high, Clause clause, ProseToken from, ProseToken to) =>
         new(kind, low, high, BoundReader.Read(clause), from.Start, to.End - from.Start);
 }

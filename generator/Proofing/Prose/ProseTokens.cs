@@ -9,8 +9,8 @@ internal static class ProseTokens
     private static readonly double[] FractionValues = [0.5, 0.25, 0.75, 1.0 / 3, 2.0 / 3];
 
     /// <summary>A full stop after these ends no sentence.</summary>
-    private static readonly HashSet<string> Abbreviations =
-        ["sp", "spp", "cf", "aff", "st", "ca", "approx", "vs", "no", "e", "g", "i", "dr", "max", "min", "temp"];
+    private static readonly HashSet<string> Abbreviations = Cues.Of(
+        "sp spp cf aff st ca approx vs no e g i dr max min temp");
 
     public static List<ProseToken> Of(string text)
     {

@@ -8,17 +8,17 @@ internal static class SizeSense
     /// <summary>No fish for sale lives in less; a litre or two is something else.</summary>
     private const double SmallestTank = 10;
 
-    private static readonly HashSet<string> NotATank =
-    [
-        "change", "changed", "changes", "week", "weekly", "hour", "pump", "filter", "bucket", "further", "extra", "each",
-        "salt", "dissolve", "dissolved", "drop", "drops", "dose", "rain", "replace", "per", "additional", "more",
-    ];
+    private static readonly HashSet<string> NotATank = Cues.Of(
+        "change changed changes week weekly hour pump filter bucket further extra each salt " +
+        "dissolve dissolved drop drops dose rain replace per additional more");
 
-    private static readonly HashSet<string> Sideways = ["high", "height", "deep", "depth", "wide", "width", "tall", "front"];
+    private static readonly HashSet<string> Sideways = Cues.Of("high height deep depth wide width tall front");
 
-    private static readonly HashSet<string> Grown = ["grown", "adult", "adults", "maturity"];
+    private static readonly HashSet<string> Parts = Cues.Of("tail fin head body");
 
-    private static readonly HashSet<string> Fish = ["fish", "creature", "animal", "beauty", "dwarf", "giant", "predator"];
+    private static readonly HashSet<string> Grown = Cues.Of("grown adult adults maturity");
+
+    private static readonly HashSet<string> Fish = Cues.Of("fish creature animal beauty dwarf giant predator");
 
     public static ProseQuantity? Length(Amount amount, Clause clause, ProseToken from, ProseToken to)
     {
@@ -47,7 +47,8 @@ internal static class SizeSense
             (clause.After(0) is "of" && (Cues.Tank.Contains(clause.After(1)) || clause.After(1) is "swimming")))
             return true;
         var tank = clause.LastBefore(Cues.Tank);
-        return tank >= 0 && tank > clause.LastBefore(Cues.Growth) && !IsOther(clause, tank) && !clause.HasAfter(Cues.Thing);
+        return tank >= 0 && tank > clause.LastBefore(Cues.Growth) && !IsOther(clause, tank) &&
+            !clause.HasAfter(Cues.Thing);
     }
 
     /// <summary>"tank of sand 5 cm deep", "the tank fish of 5 cm"</summary>
@@ -68,9 +69,9 @@ internal static class SizeSense
         if (clause.Has(Cues.Thing) || clause.Has(Cues.Young) || clause.SentenceHas(Cues.OtherVessel) ||
             clause.Has(Cues.Wild) || clause.HasBefore(Cues.Tank) || IsTail(clause))
             return false;
-        return clause.HasBefore(Cues.Growth) || clause.HasAfter(Grown) || clause.After(0) is "long" or "fish" || IsFishAfterHyphen(clause) ||
-            clause.HasJustBefore(Cues.Sex, 1) || IsFishOf(clause) || (clause.After(0) == "in" && clause.After(1) == "length") ||
-            IsItOfThatSize(clause);
+        return clause.HasBefore(Cues.Growth) || clause.HasAfter(Grown) || clause.HasJustBefore(Cues.Sex, 1) ||
+            clause.After(0) is "long" or "fish" || (clause.After(0) == "in" && clause.After(1) == "length") ||
+            IsFishAfterHyphen(clause) || IsFishOf(clause) || IsItOfThatSize(clause);
     }
 
     /// <summary>"a tiny fish of 2 cm"</summary>
@@ -79,7 +80,7 @@ internal static class SizeSense
 
     private static bool IsFishAfterHyphen(Clause clause) => clause.After(0) is "-" && Fish.Contains(clause.After(1));
 
-    private static bool IsTail(Clause clause) => clause.HasBefore(new HashSet<string> { "tail", "fin", "head", "body" });
+    private static bool IsTail(Clause clause) => clause.HasBefore(Parts);
 
     /// <summary>"At 5 cm it is no giant", "with two inches it is one of the smaller"</summary>
     private static bool IsItOfThatSize(Clause clause) =>

@@ -8,18 +8,23 @@ namespace CareSheets.Proofing.Prose;
 /// </summary>
 internal sealed class SpeciesMentions
 {
-    private static readonly string[] FishWords =
-    [
-        "tetra", "barb", "danio", "rasbora", "cichlid", "discus", "angelfish", "guppy", "gourami", "catfish", "cory",
-        "corydoras", "loach", "pleco", "molly", "platy", "swordtail", "goldfish", "puffer", "betta", "fighter", "shrimp",
-        "snail", "pike", "relative", "cousin", "congener", "neighbour", "other", "alike", "double", "rainbowfish", "killifish",
-        "carp", "minnow", "ram", "piranha", "oscar", "shark", "eel", "bichir", "ray", "perch", "species",
-        "squeaker", "blue-eye", "arowana", "lookalike", "kin",
-    ];
+    private static readonly HashSet<string> FishWords = Cues.Of(
+        "tetra barb danio rasbora cichlid discus angelfish guppy gourami catfish cory corydoras loach " +
+        "pleco molly platy swordtail goldfish puffer betta fighter shrimp snail pike relative cousin " +
+        "congener neighbour other alike double rainbowfish killifish carp minnow ram piranha oscar " +
+        "shark eel bichir ray perch species squeaker blue-eye arowana lookalike kin");
+
+    /// <summary>Before "others": they are of its own kind then, as a group is told.</summary>
+    private static readonly HashSet<string> Counts = Cues.Of(
+        "least two three four five six seven eight nine ten each");
 
     private static readonly Dictionary<string, string> Plurals = new()
     {
-        ["guppies"] = "guppy", ["cories"] = "cory", ["mollies"] = "molly", ["platies"] = "platy", ["loaches"] = "loach",
+        ["guppies"] = "guppy",
+        ["cories"] = "cory",
+        ["mollies"] = "molly",
+        ["platies"] = "platy",
+        ["loaches"] = "loach",
     };
 
     private readonly SpeciesNames _names;
@@ -55,9 +60,8 @@ internal sealed class SpeciesMentions
     private bool IsGeneral(TokenRun run, int at)
     {
         var word = run[at].Text;
-        if (word is "other" or "others" && run[at - 1].Text is "least" or "two" or "three" or "four" or "five" or "six" or
-            "seven" or "eight" or "nine" or "ten" or "each")
-            return false; // others of its own kind, as a group is told
+        if (word is "other" or "others" && Counts.Contains(run[at - 1].Text))
+            return false;
         if (word == "species" && run[at - 1].Text is "this" or "the")
             return false;
         return _general.Contains(word) || (word.EndsWith('s') && _general.Contains(word[..^1])) ||

@@ -7,15 +7,15 @@ namespace CareSheets.Proofing.Prose;
 /// </summary>
 internal sealed class SubjectFinder(TokenRun run, bool[] others)
 {
-    private static readonly HashSet<string> Contrast =
-        ["unlike", "compared", "while", "whereas", "where", "though", "although", "next", "beside", "whilst", "like"];
+    private static readonly HashSet<string> Contrast = Cues.Of(
+        "unlike compared while whereas where though although next beside whilst like");
 
-    private static readonly HashSet<string> Beside =
-        ["with", "beside", "than", "alongside", "near", "among", "for", "to", "from", "as", "against", "between"];
+    private static readonly HashSet<string> Beside = Cues.Of(
+        "with beside than alongside near among for to from as against between");
 
-    private static readonly HashSet<string> Pronouns = ["it", "its", "they", "their", "he", "she", "these", "those"];
+    private static readonly HashSet<string> Pronouns = Cues.Of("it its they their he she these those");
 
-    private static readonly HashSet<string> Own = ["it", "they", "he", "she", "this"];
+    private static readonly HashSet<string> Own = Cues.Of("it they he she this");
 
     public bool IsOfAnother(Clause clause)
     {
@@ -56,7 +56,8 @@ internal sealed class SubjectFinder(TokenRun run, bool[] others)
 
     /// <summary>"..., which wants 20 °C" goes on about what was named before.</summary>
     private bool StartsWithRelative(Clause clause) =>
-        run[clause.Start].Text is "which" or "who" or "whose" && LastMention(run.SentenceStart(clause.First), clause.Start) >= 0;
+        run[clause.Start].Text is "which" or "who" or "whose" &&
+        LastMention(run.SentenceStart(clause.First), clause.Start) >= 0;
 
     private int LastMention(int from, int to)
     {

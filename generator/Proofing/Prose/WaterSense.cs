@@ -6,16 +6,29 @@ namespace CareSheets.Proofing.Prose;
 /// <summary>Amounts of temperature, acidity, hardness and salt that are about the water to keep.</summary>
 internal static class WaterSense
 {
-    private static readonly HashSet<string> Warmth =
-        ["warmer", "cooler", "hotter", "colder", "heater", "thermometer", "temperature", "temperatures", "warmth"];
+    private static readonly HashSet<string> Warmth = Cues.Of(
+        "warmer cooler hotter colder heater thermometer temperature temperatures warmth");
 
-    private static readonly HashSet<string> Held = ["tank", "water", "kept", "run", "held", "keep", "hold"];
+    private static readonly HashSet<string> Held = Cues.Of("tank water kept run held keep hold");
 
-    private static readonly HashSet<string> Hard = ["hardness", "hard", "gh", "caco", "calcium"];
+    private static readonly HashSet<string> Hard = Cues.Of("hardness hard gh caco calcium");
 
-    private static readonly HashSet<string> Carbonate = ["carbonate", "kh", "alkalinity"];
+    private static readonly HashSet<string> Carbonate = Cues.Of("carbonate kh alkalinity");
 
-    private static readonly HashSet<string> Room = ["room", "rooms", "tap", "bag", "bags", "outdoors"];
+    private static readonly HashSet<string> Room = Cues.Of("room rooms tap bag bags outdoors");
+
+    private static readonly HashSet<string> Elsewhere = Cues.Of("room tap bag outdoors air");
+
+    private static readonly HashSet<string> Acid = Cues.Of("ph");
+
+    private static readonly HashSet<string> Comparatives = Cues.Of(
+        "cooler warmer colder lower higher above below difference");
+
+    private static readonly HashSet<string> Steps = Cues.Of("difference rise swing drop");
+
+    /// <summary>What may follow a bare number that counts nothing.</summary>
+    private static readonly HashSet<string> Ends = Cues.Of(
+        ", ; . ) in by at and is for all or will if when so as with until on through while but");
 
     /// <summary>Below or above these, a bare number of degrees is on the other scale or on none.</summary>
     private static readonly (double Low, double High) Celsius = (8, 42), Fahrenheit = (50, 105);
@@ -33,7 +46,7 @@ internal static class WaterSense
     public static ProseQuantity? Acidity(Amount amount, Clause clause, ProseToken from, ProseToken to)
     {
         if (amount.Unit is not null || amount is not { Low: >= 3, High: <= 11 } ||
-            !clause.HasJustBefore(new HashSet<string> { "ph" }, 6) || clause.SentenceHas(Cues.Treatment))
+            !clause.HasJustBefore(Acid, 6) || clause.SentenceHas(Cues.Treatment))
             return null;
         return Plain(ProseKind.Acidity, amount.Low, amount.High, clause, from, to) with { Range = KindOf(clause) };
     }
@@ -79,19 +92,14 @@ internal static class WaterSense
     private static bool IsHeldAt(Clause clause) =>
         clause.Before(1) == "at" && Held.Contains(clause.Before(2));
 
-    private static bool IsEnd(string next) =>
-        next is "" or "," or ";" or "." or ")" or "in" or "by" or "at" or "and" or "is" or "for" or "all" or "or" or "will" or
-            "if" or "when" or "so" or "as" or "with" or "until" or "on" or "through" or "while" or "but";
+    private static bool IsEnd(string next) => next.Length == 0 || Ends.Contains(next);
 
     /// <summary>"two degrees cooler", "by 2 °C", "fall by three degrees"</summary>
     private static bool IsDifference(Amount amount, Clause clause) =>
-        clause.Before(1) is "by" or "within" ||
-        clause.After(0) is "cooler" or "warmer" or "colder" or "lower" or "higher" or "above" or "below" or "difference" ||
-        (amount.High < 8 && clause.Has(Cues.Difference)) ||
-        clause.HasJustBefore(new HashSet<string> { "difference", "rise", "swing", "drop" }, 4) && amount.High < 12;
+        clause.Before(1) is "by" or "within" || Comparatives.Contains(clause.After(0)) ||
+        (amount.High < 8 && clause.Has(Cues.Difference)) || (amount.High < 12 && clause.HasJustBefore(Steps, 4));
 
-    private static bool IsOfARoom(Clause clause) =>
-        clause.HasBefore(new HashSet<string> { "room", "tap", "bag", "outdoors", "air" });
+    private static bool IsOfARoom(Clause clause) => clause.HasBefore(Elsewhere);
 
     /// <summary>What kind of range a sentence speaks of; for the long term unless it says otherwise.</summary>
     private static RangeKind KindOf(Clause clause) =>

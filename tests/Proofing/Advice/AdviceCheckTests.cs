@@ -32,7 +32,8 @@ public sealed class AdviceCheckTests
     [InlineData("NL")]
     [InlineData("GB-SCT")]
     public void The_sheets_of_this_shop_lack_nothing_that_these_places_ask(string place) =>
-        Assert.Equal([], Found(Store with { Jurisdiction = place }, RealContent.Collection.Entries).Select(d => d.Message));
+        Assert.Equal([], Found(Store with { Jurisdiction = place }, RealContent.Collection.Entries)
+            .Select(d => d.Message));
 
     [Theory]
     [InlineData("DE")]
@@ -63,7 +64,8 @@ public sealed class AdviceCheckTests
         var fish = RealContent.Collection.Find("danio-rerio")!;
         var full = AdviceCoverage.Covered(fish, Store);
         Assert.Equal(Enum.GetValues<AdviceTopic>(), full);
-        var bare = fish with { Activity = null, Adult = fish.Adult with { LifeSpan = null, Sexes = null }, Cautions = [] };
+        var adult = fish.Adult with { LifeSpan = null, Sexes = null };
+        var bare = fish with { Activity = null, Adult = adult, Cautions = [] };
         Assert.Equal(
             [AdviceTopic.LifeSpan, AdviceTopic.ActivityTime, AdviceTopic.SexDifferences, AdviceTopic.SpecialCautions],
             full.Except(AdviceCoverage.Covered(bare, Store)));

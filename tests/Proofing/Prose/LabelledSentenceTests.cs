@@ -42,7 +42,8 @@ public sealed class LabelledSentenceTests(ITestOutputHelper output)
         using var workshop = new Workshop();
         var path = workshop["content/species/danio-rerio.md"];
         var lines = File.ReadAllText(path);
-        var (from, to) = (lines.IndexOf("adult:", StringComparison.Ordinal), lines.IndexOf("company:", StringComparison.Ordinal));
+        var from = lines.IndexOf("adult:", StringComparison.Ordinal);
+        var to = lines.IndexOf("company:", StringComparison.Ordinal);
         File.WriteAllText(path, lines[..from] + Fish + "\n" + lines[to..]);
         var bench = new Workbench(new ContentSettings { Content = workshop["content"] });
         var collection = bench.ReadCollection()!;
@@ -51,7 +52,8 @@ public sealed class LabelledSentenceTests(ITestOutputHelper output)
         output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"""
             {file}: {score.Sentences} sentences, {score.Labelled} quantities.
             Found {score.Found}, right {score.Right}: precision {score.Precision:F3}, recall {score.Recall:F3}.
-            Alarms {score.Alarms} of {score.LabelledAlarms}, right {score.RightAlarms}: precision {score.AlarmPrecision:F3}, recall {score.AlarmRecall:F3}.
+            Alarms {score.Alarms} of {score.LabelledAlarms}, right {score.RightAlarms}:
+            precision {score.AlarmPrecision:F3}, recall {score.AlarmRecall:F3}.
             """));
         var wrong = show ? string.Join('\n', score.Wrong) : "";
         output.WriteLine(wrong);

@@ -15,7 +15,7 @@ public sealed class ProseCheckTests
     [Fact]
     public void A_finding_stands_at_its_words_and_leads_to_the_figure()
     {
-        var found = Assert.Single(Found("It swims all day.\n\nA  [shoal](word:shoal) likes water of **30 °C** and more."));
+        var found = Assert.Single(Found("It swims.\n\nA  [shoal](word:shoal) likes water of **30 °C** and more."));
         Assert.Equal(ProseCodes.Disagrees, found.Code);
         var lines = File.ReadAllLines(Repository.At("tests", "Support", "Toy", "species", "danio-rerio.md"));
         var fence = Array.FindLastIndex(lines, l => l == "---");
