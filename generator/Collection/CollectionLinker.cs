@@ -1,3 +1,4 @@
+using CareSheets.Arrivals;
 using CareSheets.Diagnostics;
 using CareSheets.Names;
 using CareSheets.Rules;
@@ -16,11 +17,12 @@ public sealed class CollectionLinker(KnownNames known, DiagnosticBag bag)
 
     public SpeciesCollection Link(
         Store store, IReadOnlyList<Entry> entries, IReadOnlyList<Reference> references,
-        IReadOnlyList<GlossaryTerm> glossary, FigureDeclarations figures)
+        IReadOnlyList<GlossaryTerm> glossary, FigureDeclarations figures, IReadOnlyList<Arrival>? arrivals = null)
     {
         foreach (var entry in entries)
         {
             CheckName(entry);
+            NomenclatureCheck.Check(entry, bag);
             CheckCountries(entry);
             CheckReferences(entry);
             CheckBorrowed(entry, entries);
@@ -31,9 +33,11 @@ public sealed class CollectionLinker(KnownNames known, DiagnosticBag bag)
         CheckGlossary(glossary);
         CheckWorks(Practice.Rules.Select(r => r.Evidence).Concat(Practice.Hazards.Select(h => h.Evidence))
             .Concat(Practice.Demands.Select(d => d.Evidence)), []);
+        var linked = new ArrivalLinker(known, entries, store, bag).Link(arrivals ?? []);
         return new SpeciesCollection(store, entries.DistinctBy(e => e.Name), references, glossary, figures, known)
         {
             Practice = Practice,
+            Arrivals = new ArrivalBook(linked, store.Observation),
         };
     }
 

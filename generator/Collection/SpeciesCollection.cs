@@ -1,3 +1,4 @@
+using CareSheets.Arrivals;
 using CareSheets.Names;
 using CareSheets.Rules;
 using CareSheets.Species;
@@ -68,6 +69,8 @@ public sealed class SpeciesCollection
 
     /// <summary>Entries by name of the river, basin or lake.</summary>
     public IReadOnlyDictionary<string, IReadOnlyList<Entry>> Waters { get; }
+
+    public ArrivalBook Arrivals { get; init; } = new([], Observation.Usual);
 
     /// <summary>The entry of a name, be it today's or a former one.</summary>
     public Entry? Find(string name) =>

@@ -1,6 +1,7 @@
 using CareSheets.Collection;
 using CareSheets.Diagnostics;
 using CareSheets.Proofing;
+using CareSheets.Proofing.Prose;
 using CareSheets.Reading;
 using CareSheets.Relatives;
 using CareSheets.Rendering;
@@ -49,6 +50,7 @@ internal sealed class ProofDesk
             _relatives = _relatives.Again(collection, entry) ?? RelativesEngine.Ask(collection);
             bag.Add(OutlierText.Describe(_relatives));
             bag.Add(_rules.Describe(entry));
+            bag.Add(ProseCheck.Check(entry, new SpeciesNames(collection)));
             new ProseRenderer(collection).Render(entry, bag);
         }
         var file = $"/{name}.md";

@@ -3,6 +3,7 @@ using CareSheets.Diagnostics;
 using CareSheets.Pages;
 using CareSheets.Proofing;
 using CareSheets.Reading;
+using CareSheets.Regulations;
 using CareSheets.Rendering;
 
 namespace CareSheets.Commands;
@@ -17,15 +18,18 @@ internal sealed class Workbench(ContentSettings settings)
 
     public IReadOnlyDictionary<string, SourceFile> Files { get; private set; } = new Dictionary<string, SourceFile>();
 
+    public LawBook Law { get; private set; } = LawBook.Empty;
+
     /// <summary>Reads the content, checks it against its schemas and links it.</summary>
     public SpeciesCollection? ReadCollection()
     {
         if (new ContentReader(settings.Content, settings.Schemas, Bag).Read() is not { } content)
             return null;
         Files = content.Files;
+        Law = content.Law;
         return content.Store is { } store
             ? new CollectionLinker(content.Known, Bag) { Practice = content.Practice }
-                .Link(store, content.Entries, content.References, content.Glossary, content.Figures)
+                .Link(store, content.Entries, content.References, content.Glossary, content.Figures, content.Arrivals)
             : null;
     }
 

@@ -1,3 +1,4 @@
+using CareSheets.Pages.Law;
 using CareSheets.Proofing;
 using CareSheets.Rules;
 using CareSheets.Species;
@@ -12,13 +13,15 @@ internal sealed class PaperMaker(Site site)
 
     private readonly EntryFacts _facts = new(site);
     private readonly RangeRowMaker _rows = new(site);
+    private readonly LawMaker _law = new(site);
+    private readonly AdviceMaker _advice = new(site);
 
     private IReadOnlyList<Hazard> Hazards => site.Collection.Practice.Hazards;
 
     public HomeSheet Sheet(Entry entry, Html prose)
     {
         var address = Routes.HomeSheet(entry);
-        return new HomeSheet
+        var sheet = new HomeSheet
         {
             Address = address,
             Frame = Frame(address, "sentence.sheet_title", entry),
@@ -32,17 +35,22 @@ internal sealed class PaperMaker(Site site)
             Water = _rows.Make(entry),
             Living =
             [
-                .. _facts.WaterWords(entry), .. _facts.Food(entry), .. _facts.Company(entry), Origin(entry),
-                .. Demands(entry),
+                .. _facts.WaterWords(entry), .. _facts.Food(entry), .. _facts.Company(entry), .. _facts.Active(entry),
+                Origin(entry), .. _facts.Habitat(entry), .. Demands(entry),
             ],
+            Advice = [.. _advice.Facts(entry)],
+            Licence = site.Collection.Store.Licence ?? "",
+            Covers = _advice.Covers(entry),
             Prose = prose,
             Cautions = [.. CautionsOf.Entry(entry, Hazards).Select(c => c.Brief)],
             Everywhere = [.. CautionsOf.EveryAquarium(Hazards).Select(c => c.Brief)],
+            Law = _law.Paper(entry).InOne,
             EvidenceLine = EvidenceLine(entry),
             Reviewed = DateText.Of(entry.Reviewed, site.Words),
             PageAddress = site.Collection.Store.Address + Routes.Species(entry),
             PageHref = Routes.Between(address, Routes.Species(entry)),
         };
+        return sheet with { Prose = SheetProse.Fit(sheet, prose) };
     }
 
     public TankCard Card(Entry entry)
@@ -60,10 +68,17 @@ internal sealed class PaperMaker(Site site)
             Origin = Countries(entry),
             Facts = [_facts.Length(entry), _facts.Group(entry), _facts.Tank(entry), Temper(entry), Diet(entry)],
             Water = water,
-            Cautions = [.. CautionsOf.Entry(entry, Hazards).Take(cautions).Select(c => c.Brief)],
+            Cautions = [.. LawOnCard(entry, cautions)],
             Reviewed = DateText.Of(entry.Reviewed, site.Words),
             PageHref = Routes.Between(address, Routes.Species(entry)),
         };
+    }
+
+    /// <summary>A list that names the fish comes before its cautions and takes the place of one.</summary>
+    private IEnumerable<string> LawOnCard(Entry entry, int lines)
+    {
+        var cautions = CautionsOf.Entry(entry, Hazards).Select(c => c.Brief);
+        return (_law.Card(entry) is { } law ? cautions.Prepend(law) : cautions).Take(lines);
     }
 
     private PageFrame Frame(string address, string title, Entry entry)

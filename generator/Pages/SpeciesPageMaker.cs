@@ -1,8 +1,10 @@
 using CareSheets.Collection;
 using CareSheets.Diagnostics;
+using CareSheets.Pages.Law;
 using CareSheets.Pages.Mates;
 using CareSheets.Proofing;
 using CareSheets.Rules;
+using CareSheets.Pages.Stock;
 using CareSheets.Species;
 using CareSheets.Tankmates;
 
@@ -16,6 +18,8 @@ internal sealed class SpeciesPageMaker(Site site, Acquaintances mates)
     private readonly EvidenceFacts _evidence = new(site);
     private readonly RangeRowMaker _rows = new(site);
     private readonly MateListMaker _mates = new(site, mates);
+    private readonly StockFacts _stock = new(site);
+    private readonly LawMaker _law = new(site);
 
     private IReadOnlyList<Hazard> Hazards => site.Collection.Practice.Hazards;
 
@@ -32,17 +36,20 @@ internal sealed class SpeciesPageMaker(Site site, Acquaintances mates)
             ScientificName = entry.ScientificName.Value.ToString(),
             Authorship = entry.Authorship.Value.Text,
             VernacularName = entry.VernacularName,
+            Say = new SayText(site.Words).Of(entry.Respelling),
             OtherNames = _facts.Plain(entry.VernacularNames.Skip(1)),
             FormerNames = [.. entry.FormerNames.Select(n => n.Value.ToString())],
             TradeCodes = _facts.Plain(entry.TradeCodes),
             Classification = Classification(entry, address),
             Prose = prose,
             Glance = Glance(entry, water),
+            Stock = _stock.Make(entry),
+            ArrivalsHref = Routes.Between(address, Routes.NewArrivals),
             Room = [.. _facts.Room(entry)],
             Water = water,
             WaterWords = [.. _facts.WaterWords(entry)],
             Food = [.. _facts.Food(entry)],
-            Company = [.. _facts.Company(entry)],
+            Company = [.. _facts.Company(entry), .. _facts.Active(entry)],
             Mates = _mates.Make(entry),
             Relatives = Relatives(entry, address),
             Countries = [.. entry.Origin.CountryCodes.Select(c => Country(c, address))],
@@ -53,6 +60,7 @@ internal sealed class SpeciesPageMaker(Site site, Acquaintances mates)
             Demands = _demands.Make(entry),
             Cautions = [.. CautionsOf.Entry(entry, Hazards).Select(c => c.Text)],
             Everywhere = [.. CautionsOf.EveryAquarium(Hazards).Select(c => c.Text)],
+            Law = _law.Page(entry),
             Evidence = [.. _evidence.Make(entry), .. _evidence.Cautions(entry)],
             References = [.. _evidence.Works(entry).Select(k => Citations.Line(site.Collection.References[k]))],
             Reviewed = DateText.Of(entry.Reviewed, site.Words),
@@ -106,8 +114,6 @@ internal sealed class SpeciesPageMaker(Site site, Acquaintances mates)
         var facts = new List<Fact>();
         if (entry.Origin.Locality is { } locality)
             facts.Add(new Fact(site.Words["fact.locality"], locality.Value));
-        if (entry.Origin.Habitats.Count > 0)
-            facts.Add(new Fact(site.Words["fact.habitat"], _facts.Plain(entry.Origin.Habitats)));
-        return facts;
+        return [.. facts, .. _facts.Habitat(entry)];
     }
 }

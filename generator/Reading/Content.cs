@@ -1,5 +1,7 @@
+using CareSheets.Arrivals;
 using CareSheets.Diagnostics;
 using CareSheets.Rules;
+using CareSheets.Regulations;
 using CareSheets.Species;
 
 namespace CareSheets.Reading;
@@ -20,4 +22,8 @@ public sealed record Content(
 {
     /// <summary>The fish room's rules, hazards and demands.</summary>
     public Practice Practice { get; init; } = Practice.None;
+    /// <summary>By file name.</summary>
+    public IReadOnlyList<Arrival> Arrivals { get; init; } = [];
+
+    public LawBook Law { get; init; } = LawBook.Empty;
 }

@@ -24,7 +24,8 @@ public sealed partial class ContentReader(string contentFolder, string schemaFol
         var store = Schema("store.schema.json");
         var references = Schema("references.schema.json");
         var glossary = Schema("glossary.schema.json");
-        if (entries is null || store is null || references is null || glossary is null)
+        var arrivals = Schema("arrival.schema.json");
+        if (entries is null || store is null || references is null || glossary is null || arrivals is null)
             return null;
         var schema = _schema = new EntrySchema(entries);
         var (bound, names, drafts) = ReadEntries(schema);
@@ -41,6 +42,9 @@ public sealed partial class ContentReader(string contentFolder, string schemaFol
             _files)
         {
             Practice = ReadPractice(schema),
+            Arrivals = new ArrivalReader(arrivals, bag).Read(
+                Path.Combine(contentFolder, "arrivals"), Shown, file => _files[file.Path] = file),
+            Law = new LawReader(contentFolder, schemaFolder, _files, bag).Read(),
         };
     }
 
@@ -57,6 +61,15 @@ public sealed partial class ContentReader(string contentFolder, string schemaFol
             HazardsFile = hazards?.Fields.Count == told.Count ? hazards.Span : null,
         };
     }
+
+    /// <summary>The shop alone, for sums that need no species. Nothing where there is no readable store.yaml.</summary>
+    public Store? ReadStore() =>
+        HasFolder(schemaFolder, "--content") && Schema("store.schema.json") is { } store &&
+        YamlFile("store.yaml", store) is { } root
+            ? StoreBinder.Bind(root, new QuantityBinder(bag), store)
+            : null;
+
+    public IReadOnlyDictionary<string, SourceFile> Files => _files;
 
     private static HashSet<string>? Keys(YamlMapping? root) => root?.Fields.Select(f => f.Key.Text).ToHashSet();
 

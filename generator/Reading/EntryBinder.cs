@@ -1,4 +1,3 @@
-using System.Globalization;
 using CareSheets.Diagnostics;
 using CareSheets.Names;
 using CareSheets.Reading.Conditions;
@@ -30,7 +29,8 @@ internal sealed class EntryBinder(EntrySchema schema, DiagnosticBag bag)
             fields.Text("scientificNameAuthorship") is not { } authorship || evidence is null ||
             fields.Text("order") is not { } order || fields.Text("family") is not { } family ||
             fields.Texts("vernacularName") is not { Count: > 0 } vernacular ||
-            adult is null || tank is null || company is null || Date(fields) is not { } reviewed)
+            adult is null || tank is null || company is null ||
+            new DateBinder(bag).Day(fields.Text("reviewed"), "reviewed") is not { } reviewed)
             return null;
         return new Entry
         {
@@ -41,6 +41,7 @@ internal sealed class EntryBinder(EntrySchema schema, DiagnosticBag bag)
             OriginalName = original,
             VernacularNames = vernacular,
             FormerNames = [.. fields.Texts("formerNames").Select(Name).OfType<Sourced<ScientificName>>()],
+            Say = fields.Text("say"),
             TradeCodes = fields.Texts("tradeCodes"),
             Order = order,
             Family = family,
@@ -55,12 +56,14 @@ internal sealed class EntryBinder(EntrySchema schema, DiagnosticBag bag)
             Cautions = fields.Texts("cautions"),
             Evidence = evidence,
             References = fields.Texts("references"),
-            Reviewed = reviewed,
+            Reviewed = reviewed.Value,
             Prose = new Prose(text.Prose, file.Span(text.ProseLine, 1)),
             Accepted = AnswersBinder.Accepted(fields),
             Waived = AnswersBinder.Waived(fields),
             Fields = new EntryFieldsBinder(schema.Catalogue)
                 .Bind(root, new Sourced<string>(text.Prose, file.Span(text.ProseLine, 1))),
+            Activity = AdviceBinder.Activity(fields, evidence),
+            Advice = AdviceBinder.Advice(fields),
         };
     }
 
@@ -111,19 +114,6 @@ internal sealed class EntryBinder(EntrySchema schema, DiagnosticBag bag)
 
     private static Sourced<ScientificName>? Name(Sourced<string> text) =>
         ScientificName.Parse(text.Value) is { } name ? text.With(name) : null;
-
-    /// <summary>The schema sees the form of a date, not whether the calendar has that day.</summary>
-    private DateOnly? Date(Fields fields)
-    {
-        if (fields.Text("reviewed") is not { } text)
-            return null;
-        const string form = "yyyy-MM-dd";
-        if (DateOnly.TryParseExact(text.Value, form, CultureInfo.InvariantCulture, DateTimeStyles.None, out var date))
-            return date;
-        if (text.Value.Length == form.Length && text.Value[4] == '-' && text.Value[7] == '-')
-            bag.Add(Diagnostic.Of(SchemaCodes.NoSuchDay, text.Span, ("value", text.Value)).At("reviewed"));
-        return null;
-    }
 
     /// <summary>Stands in while the figures of an entry without evidence are checked; it is never shown.</summary>
     private static Evidence Unknown(YamlMapping root) => new(EvidenceKind.FromMemory, "", root.Span);

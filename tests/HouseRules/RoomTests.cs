@@ -11,26 +11,33 @@ public sealed partial class RoomTests
         ["Diagnostics"] = [],
         ["Quantities"] = [],
         ["Statistics"] = [],
+        ["Water"] = ["Quantities"],
         ["Names"] = [],
-        ["Species"] = ["Quantities", "Names", "Diagnostics"],
+        ["Species"] = ["Water", "Quantities", "Names", "Diagnostics"],
         ["Rules"] = ["Species", "Quantities", "Names", "Diagnostics"],
-        ["Reading"] = ["Rules", "Species", "Quantities", "Names", "Diagnostics"],
-        ["Collection"] = ["Rules", "Species", "Quantities", "Names", "Diagnostics"],
+        ["Regulations"] = ["Species", "Names", "Diagnostics"],
+        ["Arrivals"] = ["Species", "Quantities", "Names", "Diagnostics"],
+        ["Reading"] = ["Rules", "Arrivals", "Regulations", "Species", "Water", "Quantities", "Names", "Diagnostics"],
+        ["Collection"] = ["Rules", "Arrivals", "Species", "Quantities", "Names", "Diagnostics"],
         ["Relatives"] = ["Collection", "Statistics", "Species", "Quantities", "Names", "Diagnostics"],
-        ["Proofing"] = ["Collection", "Rules", "Species", "Quantities", "Names", "Diagnostics"],
+        ["Housing"] = ["Collection", "Species", "Water", "Quantities", "Names", "Diagnostics"],
+        ["Proofing"] = ["Collection", "Rules", "Regulations", "Species", "Quantities", "Names", "Diagnostics"],
         ["Tankmates"] = ["Collection", "Species", "Quantities", "Names", "Diagnostics"],
+        ["PackingLists"] = ["Collection", "Arrivals", "Species", "Names", "Diagnostics"],
+        ["Renaming"] = ["Relatives", "Collection", "Species", "Names"],
+        ["Telling"] = ["Collection", "Arrivals", "Species", "Quantities", "Names", "Diagnostics"],
         ["Pages"] =
         [
-            "Proofing", "Rules", "Relatives", "Tankmates", "Collection", "Species", "Quantities", "Names",
-            "Diagnostics",
+            "Telling", "Proofing", "Rules", "Regulations", "Relatives", "Housing", "Tankmates", "Collection", "Arrivals",
+            "Species", "Water", "Quantities", "Names", "Diagnostics",
         ],
         ["Rendering"] = ["Pages", "Collection", "Species", "Quantities", "Names", "Diagnostics"],
         ["Publishing"] = ["Rendering", "Pages", "Diagnostics"],
         ["Commands"] =
         [
-            "Publishing", "Rendering", "Pages", "Proofing", "Rules", "Relatives", "Tankmates", "Collection", "Reading",
-            "Species",
-            "Quantities", "Names", "Diagnostics",
+            "PackingLists", "Renaming", "Publishing", "Rendering", "Pages", "Relatives", "Housing", "Proofing",
+            "Rules", "Regulations", "Tankmates", "Collection", "Reading", "Arrivals", "Species", "Water", "Quantities",
+            "Names", "Diagnostics",
         ],
     };
 
@@ -45,6 +52,8 @@ public sealed partial class RoomTests
         ["AngleSharp"] = ["Publishing"],
         ["Spectre"] = ["Commands"],
         ["MathNet"] = ["Statistics"],
+        ["CsvHelper"] = ["PackingLists"],
+        ["ExcelDataReader"] = ["PackingLists"],
     };
 
     [Fact]

@@ -62,7 +62,7 @@ internal sealed partial class SentenceIndex
 
     private static string[] Words(string text) => text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries);
 
-    private static SourceSpan LineOf(Prose prose, int line)
+    private static SourceSpan LineOf(Species.Prose prose, int line)
     {
         var start = prose.Start.Start with { Line = prose.Start.Start.Line + line, Column = 1 };
         return prose.Start with { Start = start, End = start.Right(1) };
