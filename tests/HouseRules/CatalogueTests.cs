@@ -16,6 +16,16 @@ public sealed class CatalogueTests
         ["RD120"] = "CommandLineTests",
         ["PB702"] = "SiteWriterTests",
         ["SC210"] = "SchemaErrorsTests",
+        ["AR951"] = "BadListTests",
+        ["AR952"] = "BadListTests",
+        ["AR953"] = "BadListTests",
+        ["AR954"] = "BadListTests",
+        ["AR955"] = "BadListTests",
+        ["AR956"] = "BadListTests",
+        ["AR957"] = "BadListTests",
+        ["AR958"] = "ReceivingTests",
+        ["AR959"] = "ReceivingTests",
+        ["AR960"] = "ReceivingTests",
     };
 
     [Fact]
@@ -23,7 +33,7 @@ public sealed class CatalogueTests
     {
         var ids = DiagnosticCatalogue.All.Select(c => c.Id).ToList();
         Assert.Equal(ids.Count, ids.Distinct().Count());
-        Assert.All(ids, id => Assert.Matches("^(RD|SC|QT|LK|AU|TP|PB|AR)[1-9][0-9]{2}$", id));
+        Assert.All(ids, id => Assert.Matches("^(RD|SC|QT|LK|AU|TP|PB|AR|NM)[1-9][0-9]{2}$", id));
     }
 
     [Fact]

@@ -18,11 +18,14 @@ public sealed partial class RoomTests
         ["Collection"] = ["Arrivals", "Species", "Quantities", "Names", "Diagnostics"],
         ["Relatives"] = ["Collection", "Statistics", "Species", "Quantities", "Names", "Diagnostics"],
         ["Tankmates"] = ["Collection", "Species", "Quantities", "Names", "Diagnostics"],
+        ["PackingLists"] = ["Collection", "Arrivals", "Species", "Names", "Diagnostics"],
+        ["Renaming"] = ["Relatives", "Collection", "Species", "Names"],
         ["Pages"] = ["Arrivals", "Relatives", "Tankmates", "Collection", "Species", "Quantities", "Names", "Diagnostics"],
         ["Rendering"] = ["Pages", "Collection", "Species", "Quantities", "Names", "Diagnostics"],
         ["Publishing"] = ["Rendering", "Pages", "Diagnostics"],
         ["Commands"] =
         [
+            "PackingLists", "Renaming", "Arrivals",
             "Publishing", "Rendering", "Pages", "Relatives", "Tankmates", "Collection", "Reading", "Species",
             "Quantities", "Names", "Diagnostics",
         ],
@@ -39,6 +42,8 @@ public sealed partial class RoomTests
         ["AngleSharp"] = ["Publishing"],
         ["Spectre"] = ["Commands"],
         ["MathNet"] = ["Statistics"],
+        ["CsvHelper"] = ["PackingLists"],
+        ["ExcelDataReader"] = ["PackingLists"],
     };
 
     [Fact]

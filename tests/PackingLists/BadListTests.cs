@@ -70,7 +70,8 @@ public sealed class BadListTests : IDisposable
     {
         var (list, found) = Read("wide.csv", $"Name;Qty\nDanio rerio;5\n{new string('x', 10_000)};6\nBetta splendens;7\n");
         Assert.Equal(["danio-rerio", "betta-splendens"], list!.Lines.Select(l => l.Entry));
-        Assert.Contains("10,002", Assert.Single(found).Message, StringComparison.Ordinal);
+        Assert.Equal("AR956", Assert.Single(found).Code.Id);
+        Assert.Contains("10,002", found[0].Message, StringComparison.Ordinal);
     }
 
     [Fact]
