@@ -5,7 +5,7 @@ namespace CareSheets.Arrivals;
 /// <summary>What one supplier sent on one day, and what became of it.</summary>
 public sealed record Arrival
 {
-    /// <summary>File name without its ending: <c>2026-11-24-larkwater-imports</c>. Papers are called after it.</summary>
+    /// <summary>File name without its ending: <c>2026-11-24-larkwater-imports</c>. Papers have it too.</summary>
     public required string Name { get; init; }
 
     public required Sourced<string> Supplier { get; init; }
@@ -15,7 +15,7 @@ public sealed record Arrival
     /// <summary>File name of the supplier's packing list.</summary>
     public Sourced<string>? List { get; init; }
 
-    /// <summary>When the bags were closed, in the supplier's time as the paper gives it.</summary>
+    /// <summary>When the bags were closed, in the shop's own time.</summary>
     public Sourced<DateTime>? Packed { get; init; }
 
     public Sourced<DateTime>? Opened { get; init; }

@@ -59,6 +59,9 @@ public sealed record Batch
     /// <summary>By date.</summary>
     public IReadOnlyList<Loss> Losses { get; init; } = [];
 
+    /// <summary>What was found of the losses and done about them.</summary>
+    public string? Cause { get; init; }
+
     /// <summary>Day from which none is in the shop any more.</summary>
     public Sourced<DateOnly>? Gone { get; init; }
 

@@ -14,4 +14,4 @@ public sealed record MeasuredBag(
     StatedRange? Temperature,
     StatedRange? Acidity,
     StatedRange? CarbonateHardness,
-    BagAmmonia? Ammonia);
+    StatedRange? Ammonia);

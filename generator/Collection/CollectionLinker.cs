@@ -27,10 +27,10 @@ public sealed class CollectionLinker(KnownNames known, DiagnosticBag bag)
         ParentCheck.Check(entries, bag);
         CheckAddresses(entries.SelectMany(e => e.Origin.WaterBodies));
         CheckGlossary(glossary);
-        new ArrivalLinker(known, entries, store, bag).Check(arrivals ?? []);
+        var linked = new ArrivalLinker(known, entries, store, bag).Link(arrivals ?? []);
         return new SpeciesCollection(store, entries.DistinctBy(e => e.Name), references, glossary, figures, known)
         {
-            Arrivals = new ArrivalBook(arrivals ?? [], store.Observation),
+            Arrivals = new ArrivalBook(linked, store.Observation),
         };
     }
 

@@ -1,3 +1,4 @@
+using CareSheets.Commands.Waters;
 using Spectre.Console;
 using Spectre.Console.Cli;
 
@@ -53,6 +54,7 @@ internal static class CommandLine
             .WithExample("tankmates", "danio-rerio", "betta-splendens")
             .WithExample("tankmates", "\"Hoplisoma panda\"", "paracheirodon-innesi", "--tank", "80x35x40cm")
             .WithExample("tankmates", "danio-rerio", "--tank", "\"20 US gal\"", "--json");
+        WaterBranch.Add(configuration);
     }
 
     /// <summary>A wrong call says what was wrong; anything else is a defect and shows where it happened.</summary>

@@ -1,6 +1,7 @@
 using System.ComponentModel;
 using CareSheets.Collection;
 using CareSheets.Diagnostics;
+using CareSheets.Housing;
 using CareSheets.Relatives;
 using Spectre.Console.Cli;
 
@@ -36,6 +37,7 @@ internal sealed class ProofCommand : Command<ProofSettings>
         {
             var relatives = RelativesEngine.Ask(collection);
             bench.Bag.Add(OutlierText.Describe(relatives));
+            bench.Bag.Add(OxygenCheck.Describe(collection));
             accepted = [.. OutlierText.Accepted(relatives).Where(a => IsChosen(a.Diagnostic, settings))];
             bench.RenderProse(collection);
         }

@@ -16,7 +16,7 @@ internal sealed class RenameSettings : ContentSettings
     public string New { get; init; } = "";
 }
 
-/// <summary>Gives a species or a genus another name: file, name, author, former names and every mention at once.</summary>
+/// <summary>Gives a species or a genus another name: file, author, former names, every mention at once.</summary>
 internal sealed class RenameCommand : Command<RenameSettings>
 {
     private static readonly JsonSerializerOptions Options = new()

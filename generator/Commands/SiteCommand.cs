@@ -1,8 +1,11 @@
 using System.ComponentModel;
 using System.Text;
 using CareSheets.Diagnostics;
+using CareSheets.Housing;
 using CareSheets.Pages;
 using CareSheets.Pages.Mates;
+using CareSheets.Pages.Stock;
+using CareSheets.Pages.Waters;
 using CareSheets.Publishing;
 using CareSheets.Relatives;
 using CareSheets.Rendering;
@@ -44,6 +47,7 @@ internal sealed class SiteCommand : Command<SiteSettings>
         say("Asking the relatives");
         var relatives = RelativesEngine.Ask(collection);
         bench.Bag.Add(OutlierText.Describe(relatives));
+        bench.Bag.Add(OxygenCheck.Describe(collection));
         var prose = bench.RenderProse(collection);
         var theme = Theme.Read(settings.Theme, bench.Bag);
         if (bench.ReadWords() is not { } words || bench.Bag.HasErrors)
@@ -54,14 +58,18 @@ internal sealed class SiteCommand : Command<SiteSettings>
         say("Making the pages");
         var site = new Site(collection, words, settings.UnitSystem) { Relatives = relatives };
         var files = Render(PageSet.Make(site, mates, prose), new PageRenderer(theme, words), bench.Bag);
-        var data = MateData.Make(site, mates).Select(d => new SiteFile(d.Address, Encoding.UTF8.GetBytes(d.Text)));
+        var feed = ArrivalFeed.Make(site);
+        var data = MateData.Make(site, mates).Append(WaterData.Make(site))
+            .Select(d => new SiteFile(d.Address, Encoding.UTF8.GetBytes(d.Text)));
         bench.Bag.Add(words.Missing);
         var assets = ThemeAssets.Read(settings.Theme, bench.Bag);
         if (bench.Bag.HasErrors)
             return null;
 
         say("Writing the site and reading it again");
-        return new SiteWriter(settings.Into, bench.Bag).Write([.. files, .. data, .. assets], SiteCheck.Check);
+        return new SiteWriter(settings.Into, bench.Bag).Write(
+            [.. files, .. data, new SiteFile(feed.Address, Encoding.UTF8.GetBytes(feed.Text)), .. assets],
+            SiteCheck.Check);
     }
 
     private static IReadOnlyList<SiteFile> Render(IReadOnlyList<IPage> pages, PageRenderer renderer, DiagnosticBag bag)

@@ -16,7 +16,8 @@ public static class ArrivalCodes
         "store.yaml has no system {name}", "{suggestion}");
 
     public static readonly DiagnosticCode MoreAlive = new("AR904", Error,
-        "{alive} are alive of {count}", "Count again; if the supplier sent more than the list says, write so in count.");
+        "{alive} are alive of {count}",
+        "Count again; if the supplier sent more than the list says, write so in count.");
 
     public static readonly DiagnosticCode MoreLost = new("AR905", Error,
         "{lost} have died of {alive} that were alive", "Count again.");
@@ -36,9 +37,9 @@ public static class ArrivalCodes
 
     public static readonly DiagnosticCode ManyLost = new("AR910", Warning,
         "{lost} of {count} have died within {days} days, which is {share} %",
-        "From {limit} % on, look for the cause and ask a vet; then write what was done into note.");
+        "From {limit} % on, look for the cause and ask a vet; then write what was found and done into cause.");
 
-    public static readonly DiagnosticCode SizeBeyondAdult = new("AR911", Error,
+    public static readonly DiagnosticCode SizeBeyondAdult = new("AR911", Warning,
         "{size} is larger than a grown {name} ({adult})", "Check the size, its unit and the species.");
 
     public static readonly IReadOnlyList<DiagnosticCode> All =

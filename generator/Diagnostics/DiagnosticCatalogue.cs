@@ -2,7 +2,7 @@ namespace CareSheets.Diagnostics;
 
 /// <summary>
 /// Every message the program can give, by code; numbers are never used again. RD reading,
-/// SC schema, QT quantities, LK names and links, AU relatives, TP templates, PB publishing,
+/// SC schema, QT quantities, LK names and links, AU relatives, TP templates, PB publishing, WA water,
 /// AR arrivals and packing lists, NM nomenclature.
 /// </summary>
 public static class DiagnosticCatalogue
@@ -10,8 +10,8 @@ public static class DiagnosticCatalogue
     public static readonly IReadOnlyList<DiagnosticCode> All =
     [
         .. ReadingCodes.All, .. SchemaCodes.All, .. QuantityCodes.All, .. LinkCodes.All,
-        .. RelativesCodes.All, .. TemplateCodes.All, .. PublishingCodes.All,
         .. ArrivalCodes.All,
+        .. RelativesCodes.All, .. TemplateCodes.All, .. PublishingCodes.All, .. WaterCodes.All,
         .. NomenclatureCodes.All, .. PackingListCodes.All,
     ];
 }

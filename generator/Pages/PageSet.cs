@@ -1,4 +1,5 @@
 using CareSheets.Pages.Mates;
+using CareSheets.Pages.Stock;
 using CareSheets.Tankmates;
 
 namespace CareSheets.Pages;
@@ -22,6 +23,7 @@ public static class PageSet
         [
             .. new StandingPageMaker(site).Make(), .. new MatePageMaker(site).Make(), .. ofSpecies,
             .. new TaxonPageMaker(site).Make(), .. new OriginPageMaker(site).Make(),
+            .. new StockPageSet(site).Make(),
         ];
     }
 }

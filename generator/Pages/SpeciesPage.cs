@@ -35,6 +35,12 @@ public sealed record SpeciesPage : IPage
     /// <summary>The handful of figures that a visitor looks for first.</summary>
     public required IReadOnlyList<Fact> Glance { get; init; }
 
+    /// <summary>What is in the shop by the record of arrivals; empty when nothing is.</summary>
+    public required IReadOnlyList<Fact> Stock { get; init; }
+
+    /// <summary>To the page of new arrivals.</summary>
+    public required string ArrivalsHref { get; init; }
+
     public required IReadOnlyList<Fact> Room { get; init; }
 
     public required IReadOnlyList<RangeRow> Water { get; init; }

@@ -1,6 +1,7 @@
 using CareSheets.Collection;
 using CareSheets.Diagnostics;
 using CareSheets.Pages.Mates;
+using CareSheets.Pages.Stock;
 using CareSheets.Species;
 using CareSheets.Tankmates;
 
@@ -12,6 +13,7 @@ internal sealed class SpeciesPageMaker(Site site, Acquaintances mates)
     private readonly EntryFacts _facts = new(site);
     private readonly RangeRowMaker _rows = new(site);
     private readonly MateListMaker _mates = new(site, mates);
+    private readonly StockFacts _stock = new(site);
 
     public SpeciesPage Make(Entry entry, Html prose)
     {
@@ -33,6 +35,8 @@ internal sealed class SpeciesPageMaker(Site site, Acquaintances mates)
             Classification = Classification(entry, address),
             Prose = prose,
             Glance = Glance(entry, water),
+            Stock = _stock.Make(entry),
+            ArrivalsHref = Routes.Between(address, Routes.NewArrivals),
             Room = [.. _facts.Room(entry)],
             Water = water,
             WaterWords = [.. _facts.WaterWords(entry)],

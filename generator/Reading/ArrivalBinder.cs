@@ -64,12 +64,12 @@ internal sealed class ArrivalBinder
         var fields = new Fields(node);
         StatedRange? Figure(string name) =>
             _quantities.BindClosed(fields.Text(name), _bagFigures[name], $"bags.{name}")?.Value;
-        var (temperature, ph, kh) = (Figure("temperature"), Figure("ph"), Figure("carbonateHardness"));
+        var (temperature, ph) = (Figure("temperature"), Figure("ph"));
+        var (hardness, ammonia) = (Figure("carbonateHardness"), Figure("ammonia"));
         return fields.Text("system") is not { } system
             ? null
             : new MeasuredBag(
-                system, (double?)Number(fields.Text("hours")), temperature, ph, kh,
-                fields.Text("ammonia") is { } ammonia ? BagAmmonia.Parse(ammonia.Value) : null);
+                system, (double?)Number(fields.Text("hours")), temperature, ph, hardness, ammonia);
     }
 
     private static Dictionary<string, QuantityDeclaration> Figures(ContentSchema schema, string list) =>

@@ -39,6 +39,7 @@ internal sealed class BatchBinder(
             Days = fields.Integer("days")?.Value,
             Water = water,
             Losses = losses,
+            Cause = fields.Text("cause")?.Value,
             Gone = gone,
             Note = fields.Text("note")?.Value,
         };

@@ -43,6 +43,15 @@ public sealed class ContentReader(string contentFolder, string schemaFolder, Dia
         };
     }
 
+    /// <summary>The shop alone, for sums that need no species. Nothing where there is no readable store.yaml.</summary>
+    public Store? ReadStore() =>
+        HasFolder(schemaFolder, "--content") && Schema("store.schema.json") is { } store &&
+        YamlFile("store.yaml", store) is { } root
+            ? StoreBinder.Bind(root, new QuantityBinder(bag), store)
+            : null;
+
+    public IReadOnlyDictionary<string, SourceFile> Files => _files;
+
     private static HashSet<string>? Keys(YamlMapping? root) => root?.Fields.Select(f => f.Key.Text).ToHashSet();
 
     private (IReadOnlyList<Entry>, HashSet<string>, HashSet<string>) ReadEntries(EntrySchema schema)

@@ -28,6 +28,8 @@ internal static class StoreBinder
             RelativesDisagree = Limits(fields, schema, quantities),
             Observation = Observation(fields.Inner("observation")),
             Currency = fields.Text("currency")?.Value,
+            Altitude = AltitudeOf(fields, schema, quantities),
+            WaterLimits = new WaterLimitsBinder(schema, quantities).Bind(fields.Node("waterLimits") as YamlMapping),
         };
     }
 
@@ -45,6 +47,12 @@ internal static class StoreBinder
             .Where(f => f.Value.High is not null)
             .ToDictionary(f => f.Key, f => f.Value.High!.Value);
     }
+
+    private static Altitude AltitudeOf(Fields fields, ContentSchema schema, QuantityBinder quantities) =>
+        schema.Declaration("altitude") is { } declared &&
+        quantities.BindClosed(fields.Text("altitude"), QuantityDeclaration.From(declared), "altitude") is { } bound
+            ? Altitude.FromMetres(bound.Value.High!.Value)
+            : default;
 
     private static StoreWater Water(YamlMapping water, JObject declared, string path, QuantityBinder quantities)
     {

@@ -11,7 +11,8 @@ public sealed record ContentEdit(string From, string To, string Text)
         var bySlug = moves.ToDictionary(m => $"species/{m.Entry.Name}.md");
         return
         [
-            .. Files(contentFolder).Select(path => Of(path, File.ReadAllText(Path.Combine(contentFolder, path)), bySlug))
+            .. Files(contentFolder)
+                .Select(path => Of(path, File.ReadAllText(Path.Combine(contentFolder, path)), bySlug))
                 .OfType<ContentEdit>(),
         ];
     }
@@ -24,7 +25,8 @@ public sealed record ContentEdit(string From, string To, string Text)
         var own = moves.GetValueOrDefault(path);
         if (own is not null)
             edited = EntryEdit.Apply(edited, own);
-        return edited == text ? null : new ContentEdit(path, own is null ? path : $"species/{own.Name.Slug}.md", edited);
+        var to = own is null ? path : $"species/{own.Name.Slug}.md";
+        return edited == text ? null : new ContentEdit(path, to, edited);
     }
 
     private static IEnumerable<string> Files(string folder) =>

@@ -2,7 +2,7 @@ using System.Text.RegularExpressions;
 
 namespace CareSheets.Renaming;
 
-/// <summary>The text of an entry under its new name. Everything that does not depend on the name stays as it is.</summary>
+/// <summary>The text of an entry under its new name. What does not depend on the name stays as it is.</summary>
 internal static class EntryEdit
 {
     public static string Apply(string text, NameMove move)

@@ -32,17 +32,22 @@ public sealed class NameConsequences(
         yield return $"  file: species/{move.Entry.Name}.md becomes species/{move.Name.Slug}.md";
         yield return $"  page: species/{move.Name.Slug}.html; species/{move.Entry.Name}.html leads on to it";
         if (move.Authorship != move.Entry.Authorship.Value)
-            yield return $"  author: {move.Authorship.Text} instead of {move.Entry.Authorship.Value.Text} (ICZN Art. 51.3)";
+            yield return $"  author: {move.Authorship.Text} instead of {move.Entry.Authorship.Value.Text} " +
+                "(ICZN Art. 51.3)";
         if (move.OtherEnding is { } ending)
-            yield return $"  ending: {move.Name.Genus} asks for {ending} if {move.Name.Epithet} is an adjective (ICZN Art. 34.2)";
+            yield return $"  ending: {move.Name.Genus} asks for {ending} if {move.Name.Epithet} is an adjective " +
+                "(ICZN Art. 34.2)";
         yield return $"  former names: {string.Join(", ", move.FormerNames)}";
         yield return $"  said: {Respelling.Of(move.Name).Text}";
         if (EntryEdit.DropsSay(move))
-            yield return $"  the approved way of saying it ({move.Entry.Say!.Value}) is of the old name and is taken out";
+            yield return $"  the approved way of saying it ({move.Entry.Say!.Value}) is of the old name " +
+                "and is taken out";
         var moved = after.Find(move.Name.Slug)!;
-        yield return $"  relatives in its genus: {Names(after.Congeners(moved))} instead of {Names(before.Congeners(move.Entry))}";
+        var (now, old) = (Names(after.Congeners(moved)), Names(before.Congeners(move.Entry)));
+        yield return $"  relatives in its genus: {now} instead of {old}";
         if (GenusTable.Known.Find(move.Name.Genus) is { } genus && genus.Family != moved.Family.Value)
-            yield return $"  family: {genus.Name} is in {genus.Family} by our table, the entry says {moved.Family.Value}";
+            yield return $"  family: {genus.Name} is in {genus.Family} by our table, " +
+                $"the entry says {moved.Family.Value}";
     }
 
     private IEnumerable<string> Genera()
@@ -64,7 +69,8 @@ public sealed class NameConsequences(
             {
                 var (old, other) = (Text(_relativesBefore, entry, range), Text(_relativesAfter, now, range));
                 if (old != other)
-                    yield return $"The estimate of {range.Label} for {now.ScientificName.Value}: {other} instead of {old}.";
+                    yield return $"The estimate of {range.Label} for {now.ScientificName.Value}: " +
+                        $"{other} instead of {old}.";
             }
         }
     }

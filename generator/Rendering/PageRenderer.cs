@@ -1,5 +1,6 @@
 using CareSheets.Diagnostics;
 using CareSheets.Pages;
+using CareSheets.Pages.Stock;
 using Scriban.Runtime;
 using Scriban.Syntax;
 
@@ -25,7 +26,7 @@ public sealed class PageRenderer
     /// <summary>Nothing when a template fails; then the bag says where.</summary>
     public string? Render(IPage page, DiagnosticBag bag)
     {
-        var isPaper = page is HomeSheet or TankCard;
+        var isPaper = page is HomeSheet or TankCard or Docket or TalkingNotes;
         var own = (isPaper ? "papers/" : "pages/") + page.Template + ".html";
         var inner = RenderTemplate(own, page, null, bag);
         return inner is null

@@ -1,4 +1,5 @@
 using CareSheets.Quantities;
+using CareSheets.Water;
 
 namespace CareSheets.Species;
 
@@ -30,6 +31,12 @@ public sealed record Store(
 
     /// <summary>Currency of the prices, ISO 4217.</summary>
     public string? Currency { get; init; }
+
+    /// <summary>For the pressure of its air; the level of the sea where the shop does not say.</summary>
+    public Altitude Altitude { get; init; }
+
+    /// <summary>The limits behind advice on water, the shop's own where it has any.</summary>
+    public WaterLimits WaterLimits { get; init; } = WaterLimits.Default;
 }
 
 /// <summary>A water of the shop, its tap or a system of tanks, with the figures known of it.</summary>

@@ -27,7 +27,7 @@ public sealed class RenameTests
             File.ReadAllText(workshop["content/species/danio-rerio.md"]), StringComparison.Ordinal);
         var site = workshop.RunSite();
         site.AssertClean();
-        Assert.Contains("celestichthys-margaritatus.html", site.Page("species/danio-margaritatus.html"), StringComparison.Ordinal);
+        Assert.Contains("celestichthys-margaritatus.html", site.Page("species/danio-margaritatus.html"));
     }
 
     [Fact]
@@ -64,7 +64,8 @@ public sealed class RenameTests
     public void Borrowed_figures_arrivals_and_answers_follow()
     {
         using var workshop = new Workshop();
-        workshop.Replace("content/species/danio-margaritatus.md", "\nevidence: from memory", "\nevidence: from memory # like: danio-rerio");
+        workshop.Replace(
+            "content/species/danio-margaritatus.md", "ph: 6.8–8.0", "ph: { keep: 6.8–8.0, evidence: { like: danio-rerio } }");
         workshop.Write("content/arrivals/2026-11-24-oldmere.yaml",
             "supplier: Oldmere\ndate: 2026-11-24\nbatches:\n  - said: danio-rerio\n    entry: danio-rerio\n" +
             "    taken: by hand\n  - said: x\n    perhaps: [danio-rerio, danio-margaritatus]\n");

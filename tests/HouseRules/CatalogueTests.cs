@@ -26,6 +26,17 @@ public sealed class CatalogueTests
         ["AR958"] = "ReceivingTests",
         ["AR959"] = "ReceivingTests",
         ["AR960"] = "ReceivingTests",
+        ["WA901"] = "WaterCommandTests",
+        ["WA902"] = "WaterCommandTests",
+        ["WA903"] = "WaterCommandTests",
+        ["WA904"] = "WaterCommandTests",
+        ["WA905"] = "WaterCommandTests",
+        ["WA906"] = "WaterCommandTests",
+        ["WA907"] = "WaterCommandTests",
+        ["WA908"] = "WaterCommandTests",
+        ["WA909"] = "WaterCommandTests",
+        ["WA910"] = "WaterCommandTests",
+        ["WA911"] = "WaterCommandTests",
     };
 
     [Fact]
@@ -33,7 +44,7 @@ public sealed class CatalogueTests
     {
         var ids = DiagnosticCatalogue.All.Select(c => c.Id).ToList();
         Assert.Equal(ids.Count, ids.Distinct().Count());
-        Assert.All(ids, id => Assert.Matches("^(RD|SC|QT|LK|AU|TP|PB|AR|NM)[1-9][0-9]{2}$", id));
+        Assert.All(ids, id => Assert.Matches("^(RD|SC|QT|LK|AU|TP|PB|AR|NM|WA)[1-9][0-9]{2}$", id));
     }
 
     [Fact]

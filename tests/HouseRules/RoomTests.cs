@@ -11,23 +11,30 @@ public sealed partial class RoomTests
         ["Diagnostics"] = [],
         ["Quantities"] = [],
         ["Statistics"] = [],
+        ["Water"] = ["Quantities"],
         ["Names"] = [],
-        ["Species"] = ["Quantities", "Names", "Diagnostics"],
+        ["Species"] = ["Water", "Quantities", "Names", "Diagnostics"],
         ["Arrivals"] = ["Species", "Quantities", "Names", "Diagnostics"],
-        ["Reading"] = ["Arrivals", "Species", "Quantities", "Names", "Diagnostics"],
+        ["Reading"] = ["Arrivals", "Species", "Water", "Quantities", "Names", "Diagnostics"],
         ["Collection"] = ["Arrivals", "Species", "Quantities", "Names", "Diagnostics"],
         ["Relatives"] = ["Collection", "Statistics", "Species", "Quantities", "Names", "Diagnostics"],
+        ["Housing"] = ["Collection", "Species", "Water", "Quantities", "Names", "Diagnostics"],
         ["Tankmates"] = ["Collection", "Species", "Quantities", "Names", "Diagnostics"],
         ["PackingLists"] = ["Collection", "Arrivals", "Species", "Names", "Diagnostics"],
         ["Renaming"] = ["Relatives", "Collection", "Species", "Names"],
-        ["Pages"] = ["Arrivals", "Relatives", "Tankmates", "Collection", "Species", "Quantities", "Names", "Diagnostics"],
+        ["Telling"] = ["Collection", "Arrivals", "Species", "Quantities", "Names", "Diagnostics"],
+        ["Pages"] =
+        [
+            "Telling", "Relatives", "Housing", "Tankmates", "Collection", "Arrivals", "Species", "Water",
+            "Quantities", "Names", "Diagnostics",
+        ],
         ["Rendering"] = ["Pages", "Collection", "Species", "Quantities", "Names", "Diagnostics"],
         ["Publishing"] = ["Rendering", "Pages", "Diagnostics"],
         ["Commands"] =
         [
-            "PackingLists", "Renaming", "Arrivals",
-            "Publishing", "Rendering", "Pages", "Relatives", "Tankmates", "Collection", "Reading", "Species",
-            "Quantities", "Names", "Diagnostics",
+            "PackingLists", "Renaming", "Publishing", "Rendering", "Pages", "Relatives", "Housing",
+            "Tankmates", "Collection", "Reading",
+            "Arrivals", "Species", "Water", "Quantities", "Names", "Diagnostics",
         ],
     };
 
