@@ -65,7 +65,8 @@ public sealed class RenameTests
     {
         using var workshop = new Workshop();
         workshop.Replace(
-            "content/species/danio-margaritatus.md", "ph: 6.8–8.0", "ph: { keep: 6.8–8.0, evidence: { like: danio-rerio } }");
+            "content/species/danio-margaritatus.md", "ph: 6.8–8.0",
+            "ph: { keep: 6.8–8.0, evidence: { like: danio-rerio } }");
         workshop.Write("content/arrivals/2026-11-24-oldmere.yaml",
             "supplier: Oldmere\ndate: 2026-11-24\nbatches:\n  - said: danio-rerio\n    entry: danio-rerio\n" +
             "    taken: by hand\n  - said: x\n    perhaps: [danio-rerio, danio-margaritatus]\n");
