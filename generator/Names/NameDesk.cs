@@ -7,8 +7,16 @@ internal sealed partial class NameDesk(string[] words)
 {
     private static readonly Dictionary<string, string> Signs = new(StringComparer.OrdinalIgnoreCase)
     {
-        ["cf"] = "cf.", ["aff"] = "aff.", ["sp"] = "sp.", ["spp"] = "spp.", ["spec"] = "sp.", ["species"] = "sp.",
-        ["nr"] = "nr.", ["prox"] = "prox.", ["indet"] = "indet.", ["?"] = "?",
+        ["cf"] = "cf.",
+        ["aff"] = "aff.",
+        ["sp"] = "sp.",
+        ["spp"] = "spp.",
+        ["spec"] = "sp.",
+        ["species"] = "sp.",
+        ["nr"] = "nr.",
+        ["prox"] = "prox.",
+        ["indet"] = "indet.",
+        ["?"] = "?",
     };
 
     /// <summary>Between the epithets of species and subspecies; zoology needs none of them.</summary>

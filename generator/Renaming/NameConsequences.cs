@@ -31,6 +31,7 @@ public sealed class NameConsequences(
         yield return $"{move.OldName} becomes {move.Name}.";
         yield return $"  file: species/{move.Entry.Name}.md becomes species/{move.Name.Slug}.md";
         yield return $"  page: species/{move.Name.Slug}.html; species/{move.Entry.Name}.html leads on to it";
+        yield return $"  papers: sheet and card of {move.OldName} go, those of {move.Name} come; print them again";
         if (move.Authorship != move.Entry.Authorship.Value)
             yield return $"  author: {move.Authorship.Text} instead of {move.Entry.Authorship.Value.Text} " +
                 "(ICZN Art. 51.3)";
