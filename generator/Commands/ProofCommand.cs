@@ -39,6 +39,7 @@ internal sealed class ProofCommand : Command<ProofSettings>
             bench.Bag.Add(OutlierText.Describe(relatives));
             bench.Bag.Add(OxygenCheck.Describe(collection));
             accepted = [.. OutlierText.Accepted(relatives).Where(a => IsChosen(a.Diagnostic, settings))];
+            ProofStep.Run(bench, collection);
             bench.RenderProse(collection);
         }
         if (EntryNames.Unknown(settings.Entries, settings.Content) is { } unknown)

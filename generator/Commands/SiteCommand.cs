@@ -48,6 +48,7 @@ internal sealed class SiteCommand : Command<SiteSettings>
         var relatives = RelativesEngine.Ask(collection);
         bench.Bag.Add(OutlierText.Describe(relatives));
         bench.Bag.Add(OxygenCheck.Describe(collection));
+        ProofStep.Run(bench, collection);
         var prose = bench.RenderProse(collection);
         var theme = Theme.Read(settings.Theme, bench.Bag);
         if (bench.ReadWords() is not { } words || bench.Bag.HasErrors)
@@ -56,7 +57,7 @@ internal sealed class SiteCommand : Command<SiteSettings>
         say("Judging tankmates");
         var mates = Acquaintances.Of(collection);
         say("Making the pages");
-        var site = new Site(collection, words, settings.UnitSystem) { Relatives = relatives };
+        var site = new Site(collection, words, settings.UnitSystem) { Relatives = relatives, Law = bench.Law };
         var files = Render(PageSet.Make(site, mates, prose), new PageRenderer(theme, words), bench.Bag);
         var feed = ArrivalFeed.Make(site);
         var data = MateData.Make(site, mates).Append(WaterData.Make(site))

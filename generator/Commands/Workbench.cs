@@ -2,6 +2,7 @@ using CareSheets.Collection;
 using CareSheets.Diagnostics;
 using CareSheets.Pages;
 using CareSheets.Reading;
+using CareSheets.Regulations;
 using CareSheets.Rendering;
 
 namespace CareSheets.Commands;
@@ -16,12 +17,15 @@ internal sealed class Workbench(ContentSettings settings)
 
     public IReadOnlyDictionary<string, SourceFile> Files { get; private set; } = new Dictionary<string, SourceFile>();
 
+    public LawBook Law { get; private set; } = LawBook.Empty;
+
     /// <summary>Reads the content, checks it against its schemas and links it.</summary>
     public SpeciesCollection? ReadCollection()
     {
         if (new ContentReader(settings.Content, settings.Schemas, Bag).Read() is not { } content)
             return null;
         Files = content.Files;
+        Law = content.Law;
         return content.Store is { } store
             ? new CollectionLinker(content.Known, Bag)
                 .Link(store, content.Entries, content.References, content.Glossary, content.Figures, content.Arrivals)

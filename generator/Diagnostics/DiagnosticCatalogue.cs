@@ -3,15 +3,15 @@ namespace CareSheets.Diagnostics;
 /// <summary>
 /// Every message the program can give, by code; numbers are never used again. RD reading,
 /// SC schema, QT quantities, LK names and links, AU relatives, TP templates, PB publishing, WA water,
-/// AR arrivals and packing lists, NM nomenclature.
+/// AR arrivals and packing lists, NM nomenclature, PF prose against figures, RG regulations and duties.
 /// </summary>
 public static class DiagnosticCatalogue
 {
     public static readonly IReadOnlyList<DiagnosticCode> All =
     [
         .. ReadingCodes.All, .. SchemaCodes.All, .. QuantityCodes.All, .. LinkCodes.All,
-        .. ArrivalCodes.All,
         .. RelativesCodes.All, .. TemplateCodes.All, .. PublishingCodes.All, .. WaterCodes.All,
-        .. NomenclatureCodes.All, .. PackingListCodes.All,
+        .. ArrivalCodes.All, .. PackingListCodes.All, .. NomenclatureCodes.All,
+        .. ProseCodes.All, .. RegulationCodes.All,
     ];
 }

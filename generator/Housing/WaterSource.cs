@@ -1,4 +1,6 @@
+using CareSheets.Quantities;
 using CareSheets.Species;
+using CareSheets.Water.Bags;
 
 namespace CareSheets.Housing;
 
@@ -16,7 +18,15 @@ public enum WaterSourceKind
 public sealed record WaterSource(WaterSourceKind Kind, StoreWater Water)
 {
     public static readonly WaterSource Pure =
-        new(WaterSourceKind.Pure, new StoreWater("", new Dictionary<string, Quantities.StatedRange>()));
+        new(WaterSourceKind.Pure, new StoreWater("", new Dictionary<string, StatedRange>()));
+
+    /// <summary>As the receiving water of a bag; what the shop states as a range or not at all is unknown.</summary>
+    public ReceivingWater AsReceiving() => new(Water.Name)
+    {
+        Temperature = Figure<Temperature>(),
+        PH = Figure<Acidity>(),
+        Alkalinity = Figure<CarbonateHardness>(),
+    };
 
     /// <summary>The systems in the shop's order, then the tap where it is known.</summary>
     public static IEnumerable<WaterSource> Of(Store store)
@@ -26,4 +36,9 @@ public sealed record WaterSource(WaterSourceKind Kind, StoreWater Water)
         if (store.Tap is { } tap)
             yield return new WaterSource(WaterSourceKind.Tap, tap);
     }
+
+    private T? Figure<T>()
+        where T : struct, IQuantity<T> =>
+        Water.Figures.Values.FirstOrDefault(f => f.Dimension == T.Dimension) is { IsSingle: true } stated
+            ? stated.As<T>().Max : null;
 }

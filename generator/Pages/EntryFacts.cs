@@ -71,6 +71,19 @@ internal sealed class EntryFacts(Site site)
             yield return new Fact(Words["fact.sexes"], sexes.Value);
     }
 
+    /// <summary>When it is about; nothing where the entry is silent.</summary>
+    public IEnumerable<Fact> Active(Entry entry)
+    {
+        if (entry.Activity is { } activity)
+            yield return new Fact(Words["fact.active"], List("when", activity.When));
+    }
+
+    public IEnumerable<Fact> Habitat(Entry entry)
+    {
+        if (entry.Origin.Habitats.Count > 0)
+            yield return new Fact(Words["fact.habitat"], Plain(entry.Origin.Habitats));
+    }
+
     public string List(string group, IEnumerable<Sourced<string>> words) =>
         string.Join(Words["sentence.list_separator"], words.Select(w => Words[$"{group}.{w.Value}"]));
 

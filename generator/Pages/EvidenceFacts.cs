@@ -18,6 +18,8 @@ internal sealed class EvidenceFacts(Site site)
                 text.Of(kind.Evidence));
         var estimates = new RangeRowMaker(site).Make(entry).Where(row => row.IsEstimated)
             .Select(row => new Fact(row.Label, site.Words[$"evidence.{EvidenceKind.FromRelatives}"]));
+        if (entry.Activity is { } activity && activity.Evidence != entry.Evidence)
+            estimates = estimates.Append(new Fact(site.Words["fact.active"], text.Of(activity.Evidence)));
         others = others.Concat(estimates).ToList();
         return [.. others.Prepend(new Fact(
             site.Words[others.Any() ? "fact.all_other_figures" : "fact.all_figures"], text.Of(entry.Evidence)))];

@@ -1,3 +1,4 @@
+using CareSheets.Pages.Law;
 using CareSheets.Species;
 
 namespace CareSheets.Pages;
@@ -10,11 +11,13 @@ internal sealed class PaperMaker(Site site)
 
     private readonly EntryFacts _facts = new(site);
     private readonly RangeRowMaker _rows = new(site);
+    private readonly LawMaker _law = new(site);
+    private readonly AdviceMaker _advice = new(site);
 
     public HomeSheet Sheet(Entry entry, Html prose)
     {
         var address = Routes.HomeSheet(entry);
-        return new HomeSheet
+        var sheet = new HomeSheet
         {
             Address = address,
             Frame = Frame(address, "sentence.sheet_title", entry),
@@ -26,14 +29,23 @@ internal sealed class PaperMaker(Site site)
                 ("order", entry.Order.Value), ("family", entry.Family.Value)),
             Room = [.. _facts.Room(entry)],
             Water = _rows.Make(entry),
-            Living = [.. _facts.WaterWords(entry), .. _facts.Food(entry), .. _facts.Company(entry), Origin(entry)],
+            Living =
+            [
+                .. _facts.WaterWords(entry), .. _facts.Food(entry), .. _facts.Company(entry), .. _facts.Active(entry),
+                Origin(entry), .. _facts.Habitat(entry),
+            ],
+            Advice = [.. _advice.Facts(entry)],
+            Licence = site.Collection.Store.Licence ?? "",
+            Covers = _advice.Covers(entry),
             Prose = prose,
             Cautions = [.. entry.Cautions.Select(c => c.Value)],
+            Law = _law.Paper(entry).InOne,
             EvidenceLine = EvidenceLine(entry),
             Reviewed = DateText.Of(entry.Reviewed, site.Words),
             PageAddress = site.Collection.Store.Address + Routes.Species(entry),
             PageHref = Routes.Between(address, Routes.Species(entry)),
         };
+        return sheet with { Prose = SheetProse.Fit(sheet, prose) };
     }
 
     public TankCard Card(Entry entry)
@@ -51,10 +63,17 @@ internal sealed class PaperMaker(Site site)
             Origin = Countries(entry),
             Facts = [_facts.Length(entry), _facts.Group(entry), _facts.Tank(entry), Temper(entry), Diet(entry)],
             Water = water,
-            Cautions = [.. entry.Cautions.Take(cautions).Select(c => c.Value)],
+            Cautions = [.. LawOnCard(entry, cautions)],
             Reviewed = DateText.Of(entry.Reviewed, site.Words),
             PageHref = Routes.Between(address, Routes.Species(entry)),
         };
+    }
+
+    /// <summary>A list that names the fish comes before its cautions and takes the place of one.</summary>
+    private IEnumerable<string> LawOnCard(Entry entry, int lines)
+    {
+        var cautions = entry.Cautions.Select(c => c.Value);
+        return (_law.Card(entry) is { } law ? cautions.Prepend(law) : cautions).Take(lines);
     }
 
     private PageFrame Frame(string address, string title, Entry entry)

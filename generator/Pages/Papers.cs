@@ -26,9 +26,24 @@ public sealed record HomeSheet : IPage
 
     public required IReadOnlyList<Fact> Living { get; init; }
 
+    /// <summary>As many paragraphs as the page holds; the web page has all.</summary>
     public required Html Prose { get; init; }
 
+    public bool HasProse => Prose.Markup.Length > 0;
+
     public required IReadOnlyList<string> Cautions { get; init; }
+
+    /// <summary>Routine, settling in and costs.</summary>
+    public required IReadOnlyList<Fact> Advice { get; init; }
+
+    /// <summary>The shop's licence to sell animals, or empty.</summary>
+    public required string Licence { get; init; }
+
+    /// <summary>What the sheet tells of, never that it is lawful.</summary>
+    public required string Covers { get; init; }
+
+    /// <summary>What the lists of law say, in a few words.</summary>
+    public required string Law { get; init; }
 
     public required string EvidenceLine { get; init; }
 

@@ -1,3 +1,4 @@
+using CareSheets.Pages.Law;
 using CareSheets.Pages.Mates;
 
 namespace CareSheets.Pages;
@@ -64,6 +65,9 @@ public sealed record SpeciesPage : IPage
     public required IReadOnlyList<Fact> Place { get; init; }
 
     public required IReadOnlyList<string> Cautions { get; init; }
+
+    /// <summary>What the lists of law say.</summary>
+    public required LawLines Law { get; init; }
 
     /// <summary>Which figures rest on what, in sentences.</summary>
     public required IReadOnlyList<Fact> Evidence { get; init; }

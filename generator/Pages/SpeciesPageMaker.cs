@@ -1,5 +1,6 @@
 using CareSheets.Collection;
 using CareSheets.Diagnostics;
+using CareSheets.Pages.Law;
 using CareSheets.Pages.Mates;
 using CareSheets.Pages.Stock;
 using CareSheets.Species;
@@ -14,6 +15,7 @@ internal sealed class SpeciesPageMaker(Site site, Acquaintances mates)
     private readonly RangeRowMaker _rows = new(site);
     private readonly MateListMaker _mates = new(site, mates);
     private readonly StockFacts _stock = new(site);
+    private readonly LawMaker _law = new(site);
 
     public SpeciesPage Make(Entry entry, Html prose)
     {
@@ -41,13 +43,14 @@ internal sealed class SpeciesPageMaker(Site site, Acquaintances mates)
             Water = water,
             WaterWords = [.. _facts.WaterWords(entry)],
             Food = [.. _facts.Food(entry)],
-            Company = [.. _facts.Company(entry)],
+            Company = [.. _facts.Company(entry), .. _facts.Active(entry)],
             Mates = _mates.Make(entry),
             Relatives = Relatives(entry, address),
             Countries = [.. entry.Origin.CountryCodes.Select(c => Country(c, address))],
             Waters = [.. entry.Origin.WaterBodies.Select(w => Water(w, address))],
             Place = Place(entry),
             Cautions = [.. entry.Cautions.Select(c => c.Value)],
+            Law = _law.Page(entry),
             Evidence = new EvidenceFacts(site).Make(entry),
             References = [.. entry.References.Select(r => site.Collection.References[r.Value]).Select(Citations.Line)],
             Reviewed = DateText.Of(entry.Reviewed, site.Words),
@@ -101,8 +104,6 @@ internal sealed class SpeciesPageMaker(Site site, Acquaintances mates)
         var facts = new List<Fact>();
         if (entry.Origin.Locality is { } locality)
             facts.Add(new Fact(site.Words["fact.locality"], locality.Value));
-        if (entry.Origin.Habitats.Count > 0)
-            facts.Add(new Fact(site.Words["fact.habitat"], _facts.Plain(entry.Origin.Habitats)));
-        return facts;
+        return [.. facts, .. _facts.Habitat(entry)];
     }
 }

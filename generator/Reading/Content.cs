@@ -1,5 +1,6 @@
 using CareSheets.Arrivals;
 using CareSheets.Diagnostics;
+using CareSheets.Regulations;
 using CareSheets.Species;
 
 namespace CareSheets.Reading;
@@ -20,4 +21,6 @@ public sealed record Content(
 {
     /// <summary>By file name.</summary>
     public IReadOnlyList<Arrival> Arrivals { get; init; } = [];
+
+    public LawBook Law { get; init; } = LawBook.Empty;
 }

@@ -40,6 +40,7 @@ public sealed class ContentReader(string contentFolder, string schemaFolder, Dia
         {
             Arrivals = new ArrivalReader(arrivals, bag).Read(
                 Path.Combine(contentFolder, "arrivals"), Shown, file => _files[file.Path] = file),
+            Law = new LawReader(contentFolder, schemaFolder, _files, bag).Read(),
         };
     }
 

@@ -58,6 +58,8 @@ internal sealed class EntryBinder(EntrySchema schema, DiagnosticBag bag)
             Reviewed = reviewed.Value,
             Prose = new Prose(text.Prose, file.Span(text.ProseLine, 1)),
             Accepted = Accepted(fields),
+            Activity = AdviceBinder.Activity(fields, evidence),
+            Advice = AdviceBinder.Advice(fields),
         };
     }
 

@@ -30,6 +30,8 @@ internal static class StoreBinder
             Currency = fields.Text("currency")?.Value,
             Altitude = AltitudeOf(fields, schema, quantities),
             WaterLimits = new WaterLimitsBinder(schema, quantities).Bind(fields.Node("waterLimits") as YamlMapping),
+            Advice = AdviceBinder.Advice(fields),
+            Licence = fields.Text("licence")?.Value,
         };
     }
 

@@ -62,6 +62,12 @@ public sealed record Entry
     /// <summary>Values that do not fit the relatives and are right all the same.</summary>
     public required IReadOnlyList<Acceptance> Accepted { get; init; }
 
+    /// <summary>When it is about; nothing where nobody has said.</summary>
+    public Activity? Activity { get; init; }
+
+    /// <summary>What its buyers are told otherwise than those of other fishes.</summary>
+    public Advice Advice { get; init; } = Advice.None;
+
     public string Genus => ScientificName.Value.Genus;
 
     public string VernacularName => VernacularNames[0].Value;

@@ -20,6 +20,12 @@ public sealed record Store(
     StoreWater? Tap,
     IReadOnlyList<StoreWater> Systems)
 {
+    /// <summary>What every buyer is told beside the figures.</summary>
+    public Advice Advice { get; init; } = Advice.None;
+
+    /// <summary>The shop's licence to sell animals, as it is to be printed.</summary>
+    public string? Licence { get; init; }
+
     /// <summary>
     /// The shop's own limits beyond which relatives are said to disagree, by the field of the care range,
     /// in the canonical unit of a difference.

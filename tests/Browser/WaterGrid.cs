@@ -108,12 +108,12 @@ internal static class WaterGrid
         (double? PH, double? Warmth, double? KH)[] tanks =
             [(7.9, 25, 12), (6.2, null, 1.5), (null, 26, 4), (7.1, 24, null), (6.6, 22, 5), (9.9, 25, 0)];
         foreach (var celsius in new[] { 22.0, 61 })
-        foreach (var pH in new double?[] { null, 6.2, 7.65 })
-        foreach (var total in ammonia)
-        foreach (var kh in degrees)
-        foreach (var time in hours)
-        foreach (var tank in tanks)
-            yield return Bag(celsius, pH, total, kh, time, tank);
+            foreach (var pH in new double?[] { null, 6.2, 7.65 })
+                foreach (var total in ammonia)
+                    foreach (var kh in degrees)
+                        foreach (var time in hours)
+                            foreach (var tank in tanks)
+                                yield return Bag(celsius, pH, total, kh, time, tank);
     }
 
     private static WaterCase Bag(

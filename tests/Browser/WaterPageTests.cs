@@ -58,6 +58,12 @@ public sealed class WaterPageTests(BrowserFixture browser)
             Assert.StartsWith("Ammonia in all: write a plain number", await answer.InnerTextAsync());
             Assert.Equal("true", await page.GetAttributeAsync("#ammonia-total", "aria-invalid"));
         }
+        (string, string)[] impossible = [("change-replaced", "125"), ("oxygen-altitude", "45000"), ("bag-ph", "15")];
+        foreach (var (field, none) in impossible)
+        {
+            await page.FillAsync($"#{field}", none);
+            Assert.Equal("true", await page.GetAttributeAsync($"#{field}", "aria-invalid"));
+        }
         await page.FillAsync("#ammonia-total", "");
         await page.FillAsync("#ammonia-ph", "");
         Assert.True(await answer.IsHiddenAsync());
@@ -68,7 +74,7 @@ public sealed class WaterPageTests(BrowserFixture browser)
     public async Task Without_scripts_the_page_explains_and_shows_its_tables()
     {
         var page = await Open(scripts: false);
-        Assert.Equal(0, await page.Locator("form:visible").CountAsync());
+        Assert.Equal(0, await page.Locator("[data-sum]:visible").CountAsync());
         Assert.Equal(7, await page.Locator("section.sum h2 + p:visible").CountAsync());
         await page.Locator("#ammonia summary").ClickAsync();
         Assert.Contains("5.02", await page.Locator("#ammonia table").InnerTextAsync(), StringComparison.Ordinal);

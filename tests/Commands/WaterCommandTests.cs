@@ -123,6 +123,11 @@ public sealed class WaterCommandTests
     }
 
     [Fact]
+    public void Without_a_height_that_of_the_shop_counts() => Assert.Contains(
+        "7.55 mg/L of oxygen from the air (1500 m)",
+        Shell.Water(["oxygen", "--temperature", "20C"], "altitude: 1500 m\n").Text, StringComparison.Ordinal);
+
+    [Fact]
     public void Sums_need_no_content_and_take_the_shop_s_limits_where_there_are_some()
     {
         string[] call = ["ammonia", "--ph", "8", "--temperature", "24C", "--total", "0.5 mg/L as N"];

@@ -44,7 +44,8 @@ public sealed class CatalogueTests
     {
         var ids = DiagnosticCatalogue.All.Select(c => c.Id).ToList();
         Assert.Equal(ids.Count, ids.Distinct().Count());
-        Assert.All(ids, id => Assert.Matches("^(RD|SC|QT|LK|AU|TP|PB|AR|NM|WA)[1-9][0-9]{2}$", id));
+        Assert.All(ids, id => Assert.Matches(
+            "^(RD|SC|QT|LK|AU|TP|PB|AR|WA|NM|PF|RG)[1-9][0-9]{2}$", id));
     }
 
     [Fact]

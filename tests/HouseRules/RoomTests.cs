@@ -14,27 +14,29 @@ public sealed partial class RoomTests
         ["Water"] = ["Quantities"],
         ["Names"] = [],
         ["Species"] = ["Water", "Quantities", "Names", "Diagnostics"],
+        ["Regulations"] = ["Species", "Names", "Diagnostics"],
         ["Arrivals"] = ["Species", "Quantities", "Names", "Diagnostics"],
-        ["Reading"] = ["Arrivals", "Species", "Water", "Quantities", "Names", "Diagnostics"],
+        ["Reading"] = ["Arrivals", "Regulations", "Species", "Water", "Quantities", "Names", "Diagnostics"],
         ["Collection"] = ["Arrivals", "Species", "Quantities", "Names", "Diagnostics"],
         ["Relatives"] = ["Collection", "Statistics", "Species", "Quantities", "Names", "Diagnostics"],
         ["Housing"] = ["Collection", "Species", "Water", "Quantities", "Names", "Diagnostics"],
+        ["Proofing"] = ["Collection", "Regulations", "Species", "Quantities", "Names", "Diagnostics"],
         ["Tankmates"] = ["Collection", "Species", "Quantities", "Names", "Diagnostics"],
         ["PackingLists"] = ["Collection", "Arrivals", "Species", "Names", "Diagnostics"],
         ["Renaming"] = ["Relatives", "Collection", "Species", "Names"],
         ["Telling"] = ["Collection", "Arrivals", "Species", "Quantities", "Names", "Diagnostics"],
         ["Pages"] =
         [
-            "Telling", "Relatives", "Housing", "Tankmates", "Collection", "Arrivals", "Species", "Water",
-            "Quantities", "Names", "Diagnostics",
+            "Telling", "Proofing", "Regulations", "Relatives", "Housing", "Tankmates", "Collection", "Arrivals",
+            "Species", "Water", "Quantities", "Names", "Diagnostics",
         ],
         ["Rendering"] = ["Pages", "Collection", "Species", "Quantities", "Names", "Diagnostics"],
         ["Publishing"] = ["Rendering", "Pages", "Diagnostics"],
         ["Commands"] =
         [
-            "PackingLists", "Renaming", "Publishing", "Rendering", "Pages", "Relatives", "Housing",
-            "Tankmates", "Collection", "Reading",
-            "Arrivals", "Species", "Water", "Quantities", "Names", "Diagnostics",
+            "PackingLists", "Renaming", "Publishing", "Rendering", "Pages", "Relatives", "Housing", "Proofing",
+            "Regulations", "Tankmates", "Collection", "Reading", "Arrivals", "Species", "Water", "Quantities",
+            "Names", "Diagnostics",
         ],
     };
 

@@ -64,7 +64,7 @@ public sealed class BagCheckTests
     public void One_bag_goes_from_harmless_to_harmful_by_its_pH() => Assert.All(Rows(OneBag), row =>
         Assert.Equal(row[1], In(8, row[0], 25), 6e-4));
 
-    // Worked by other code for partly and fully aired water at 25 °C (trade table, mg/L CaCO₃, bag pH 6.2): CO₂ in
+    // Worked by other code for partly and fully aired water at 25 °C (mg/L CaCO₃, bag pH 6.2): CO₂ in
     // the bag, pH at 3 mg/L of CO₂, pH at 0.6 mg/L. The table ignores carbonate, which tells above pH 8.3.
     [Theory]
     [InlineData(20, 25, 7.1, 7.8)]

@@ -57,13 +57,7 @@ internal sealed class BagCommand : WaterCommand<BagSettings>
         };
         if (tank is null || desk.Bag.HasErrors)
             return null;
-        var receiving = new ReceivingWater(tank.Name)
-        {
-            Temperature = tank.Temperature,
-            PH = tank.PH,
-            Alkalinity = tank.Alkalinity,
-        };
-        return desk.Accept(BagCheck.Judge(reading, receiving, desk.Limits)) is { } outcome
+        return desk.Accept(BagCheck.Judge(reading, tank, desk.Limits)) is { } outcome
             ? new WaterAnswer(new BagLines(desk.Text).All(outcome), Figures(outcome))
             : null;
     }

@@ -62,7 +62,7 @@ internal sealed class HardnessCommand : WaterCommand<HardnessSettings>
                 "hardness_units", ("given", hardness.Text),
                 ("list", string.Join(", ", CarbonateHardness.Dimension.Units
                     .Where(u => u.Key != "partPerMillion")
-                    .Select(u => WaterText.Show(hardness.Value.Canonical, u))))),
+                    .Select(u => WaterText.Show(hardness.Value.Canonical, u)).Where(t => t != hardness.Text)))),
         ],
         new { carbonateHardness = Figures(CarbonateHardness.Dimension, hardness.Value.Canonical) });
 

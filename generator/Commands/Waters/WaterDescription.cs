@@ -1,5 +1,5 @@
-using CareSheets.Housing;
 using CareSheets.Quantities;
+using CareSheets.Water.Bags;
 
 namespace CareSheets.Commands.Waters;
 
@@ -7,41 +7,34 @@ namespace CareSheets.Commands.Waters;
 /// A water as it is described on the command line: by the name of one of the shop's, or by its figures, as in
 /// <c>"pH 7.9, 12 °dKH, 25 °C"</c>. What it does not say is none.
 /// </summary>
-internal sealed record WaterDescription(
-    string Name, Temperature? Temperature, Acidity? PH, CarbonateHardness? Alkalinity)
+internal static class WaterDescription
 {
     /// <summary>Nothing where it can't be read; then the desk's bag says why.</summary>
-    public static WaterDescription? Read(WaterDesk desk, string argument, string typed)
+    public static ReceivingWater? Read(WaterDesk desk, string argument, string typed)
     {
         if (desk.FindWater(typed.Trim()) is { } known)
-            return Of(known);
+            return known.AsReceiving();
         if (!typed.Any(char.IsAsciiDigit))
         {
             desk.TellUnknownWater(typed);
             return null;
         }
-        var read = new WaterDescription("", null, null, null);
+        ReceivingWater? read = new("");
         foreach (var part in typed.Split(','))
-            read = read?.With(desk, argument, part.Trim());
+            read = read is null ? null : With(read, desk, argument, part.Trim());
         return read;
     }
 
-    private static WaterDescription Of(WaterSource water)
+    /// <summary>What is neither a temperature nor a carbonate hardness is read as a pH, or refused as one.</summary>
+    private static ReceivingWater? With(ReceivingWater water, WaterDesk desk, string argument, string part)
     {
-        T? Figure<T>(Dimension dimension)
-            where T : struct, IQuantity<T> =>
-            water.Water.Figures.Values.FirstOrDefault(f => f.Dimension == dimension) is { IsSingle: true } stated
-                ? stated.As<T>().Max : null;
-        return new WaterDescription(
-            water.Kind == WaterSourceKind.Tap ? "tap" : water.Water.Name,
-            Figure<Temperature>(DimensionCatalogue.Temperature), Figure<Acidity>(DimensionCatalogue.Acidity),
-            Figure<CarbonateHardness>(DimensionCatalogue.CarbonateHardness));
+        var of = WaterDesk.Common([part], DimensionCatalogue.Temperature, DimensionCatalogue.CarbonateHardness);
+        if (of == DimensionCatalogue.Temperature)
+            return desk.Read<Temperature>(argument, part) is { } warmth
+                ? water with { Temperature = warmth.Value } : null;
+        if (of == DimensionCatalogue.CarbonateHardness)
+            return desk.Read<CarbonateHardness>(argument, part) is { } kh
+                ? water with { Alkalinity = kh.Value } : null;
+        return desk.Read<Acidity>(argument, part) is { } pH ? water with { PH = pH.Value } : null;
     }
-
-    private WaterDescription? With(WaterDesk desk, string argument, string part) =>
-        WaterDesk.Common([part], DimensionCatalogue.Temperature, DimensionCatalogue.CarbonateHardness) is { } dimension
-            ? dimension == DimensionCatalogue.Temperature
-                ? desk.Read<Temperature>(argument, part) is { } warmth ? this with { Temperature = warmth.Value } : null
-                : desk.Read<CarbonateHardness>(argument, part) is { } kh ? this with { Alkalinity = kh.Value } : null
-            : desk.Read<Acidity>(argument, part) is { } pH ? this with { PH = pH.Value } : null;
 }

@@ -11,6 +11,7 @@ internal sealed class DocketLineMaker(Site site)
     private readonly EntryFacts _facts = new(site);
     private readonly StockPicker _stock = new(site);
     private readonly HousingText _housing = new(site);
+    private readonly LawAlarm _law = new(site);
 
     private Words Words => site.Words;
 
@@ -92,6 +93,8 @@ internal sealed class DocketLineMaker(Site site)
 
     private IEnumerable<string> Alarms(Arrival arrival, Batch batch, Entry? entry)
     {
+        foreach (var law in _law.Of(batch, entry))
+            yield return law;
         if (entry is not null && _housing.Against(batch, entry) is { } water)
             yield return water;
         if (Losses(arrival, batch) is { } losses)

@@ -14,7 +14,7 @@ public sealed class SumLines(WaterText text, WaterLimits limits)
         text.Say(
             "hardness_units", ("given", hardness.Text),
             ("list", string.Join(", ", GeneralHardness.Dimension.Units.Where(Differs)
-                .Select(u => WaterText.Show(hardness.Value.Canonical, u))))),
+                .Select(u => WaterText.Show(hardness.Value.Canonical, u)).Where(t => t != hardness.Text)))),
         .. HardnessScheme.All.Select(scheme => text.Say(
             "hardness_class", ("word", text.Say($"class_{scheme.ClassOf(hardness.Value).Word}")),
             ("source", scheme.Source))),

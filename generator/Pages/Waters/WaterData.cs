@@ -17,6 +17,7 @@ public static class WaterData
         {
             words = site.Words.Group("water").ToDictionary(w => w.Name, w => w.Text),
             units = Units(),
+            possible = DimensionCatalogue.All.ToDictionary(d => d.Key, d => new[] { d.Minimum, d.Maximum }),
             constants = Constants(),
             ranges = Ranges(),
             limits = Limits(limits),

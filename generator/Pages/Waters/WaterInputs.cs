@@ -49,8 +49,9 @@ internal sealed class WaterInputs(Site site)
     {
         var label = site.Words[key];
         var units = of is null ? [] : Units(of);
-        return new WaterInput(id, label, of is null || units.Count == 0 ? null : new UnitPick(
-            $"{id}-unit", site.Words.Say("mates.unit_of", ("field", label)), of.Key, units));
+        var called = site.Words.Say("mates.unit_of", ("field", label));
+        return new WaterInput(
+            id, label, of?.Key ?? "", units.Count == 0 ? null : new UnitSelect($"{id}-unit", called, units));
     }
 
     /// <summary>All units of what is measured in many, else those of the two systems; the shop's own first.</summary>

@@ -19,10 +19,6 @@ public sealed record WaterSum(
     string Id, string Heading, string Lead, string Answer, IReadOnlyList<WaterInput> Inputs,
     IReadOnlyList<RecordTable> Tables);
 
+/// <param name="Dimension">Its key in the data; empty for plain numbers.</param>
 /// <param name="Unit">None for pH and plain numbers.</param>
-public sealed record WaterInput(string Id, string Label, UnitPick? Unit);
-
-/// <param name="Id">Of the field in the page.</param>
-/// <param name="Label">What the field is called.</param>
-/// <param name="Dimension">Its key in the data.</param>
-public sealed record UnitPick(string Id, string Label, string Dimension, IReadOnlyList<Mates.UnitChoice> Units);
+public sealed record WaterInput(string Id, string Label, string Dimension, Mates.UnitSelect? Unit);

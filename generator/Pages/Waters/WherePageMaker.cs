@@ -47,11 +47,11 @@ internal sealed class WherePageMaker(Site site)
             [.. Blends(entry, fits)]);
     }
 
-    /// <summary>None where some system lacks nothing but the right temperature: that is the heater's.</summary>
+    /// <summary>Where some system lacks nothing but the right temperature, that is a matter of the heater.</summary>
     private IEnumerable<string> Blends(Entry entry, IReadOnlyList<SystemFit> fits) =>
         fits.Any(f => f.Source.Kind == WaterSourceKind.System &&
             f.Failing.All(x => x.Declaration.Dimension == DimensionCatalogue.Temperature))
-            ? []
+            ? [Words["housing.heater"]]
             : BlendFinder.Find(entry, site.Collection).Take(MostBlends).Select(_sentences.Blend);
 
     private WhereRow Row(Entry entry, IReadOnlyList<SystemFit> fits) => new(

@@ -129,6 +129,35 @@ public sealed class DocketTests
             ("Does not suit it", "Soft water: pH 6.2 (kept at 6.5–8.0)"), (water.Label, water.Value));
     }
 
+    /// <summary>Appendix II of CITES, by the list in the real content; the name is read out of a raw line.</summary>
+    [Fact]
+    public void A_regulated_name_stands_out_even_where_nobody_knows_the_line()
+    {
+        var docket = RealSite.Pages["papers/docket-2026-11-24-larkwater-imports.html"];
+        var zebra = docket.QuerySelectorAll(".docket-line").Single(l =>
+            l.QuerySelector("i[lang=la]")?.TextContent == "Hypancistrus zebra");
+        Assert.Contains("CITES", zebra.QuerySelector(".docket-line__alarm")!.TextContent, StringComparison.Ordinal);
+
+        var toy = ToySite.Read(change: w =>
+        {
+            Workshop.Copy(Repository.At("content", "regulations"), w["content/regulations"]);
+            w.Write("content/store.yaml", File.ReadAllText(w["content/store.yaml"]) + "jurisdiction: GB-ENG\n");
+            w.Write("content/arrivals/a.yaml", """
+                supplier: Larkwater Imports
+                date: 2026-11-24
+                batches:
+                  - { said: "L46;HYPANCISTRUS ZEBRA;4cm;6" }
+                  - { said: "Hemiodus spec. redtail" }
+
+                """);
+        });
+        var lines = toy.At<Docket>("papers/docket-a.html").Lines;
+        var alarm = Assert.Single(lines.Single(l => l.Said.StartsWith("L46", StringComparison.Ordinal)).Alarm);
+        Assert.StartsWith("If it is Hypancistrus zebra. ", alarm, StringComparison.Ordinal);
+        Assert.Contains("Confirm with the authority", alarm, StringComparison.Ordinal);
+        Assert.Empty(lines.Single(l => l.Said.StartsWith("Hemiodus", StringComparison.Ordinal)).Alarm);
+    }
+
     [Fact]
     public void A_docket_is_for_staff_and_is_reached_from_the_papers()
     {

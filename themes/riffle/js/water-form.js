@@ -9,15 +9,17 @@
   /** @param {HTMLInputElement} input */
   function unitOf(input) {
     const select = document.getElementById(`${input.id}-unit`);
-    return select instanceof HTMLSelectElement ? sums.unit(select.dataset.dimension ?? "", select.value) : null;
+    const dimension = input.dataset.dimension;
+    return dimension ? sums.unit(dimension, select instanceof HTMLSelectElement ? select.value : undefined) : null;
   }
 
-  /** Negative figures exist of temperatures and heights alone. @param {any} given */
-  function isImpossible(given) {
-    return given.value < 0 && !["celsius", "fahrenheit", "metreAboveSea", "footAboveSea"].includes(given.unit?.key);
+  /** @param {HTMLInputElement} input @param {number} figure */
+  function exists(input, figure) {
+    const [low, high] = sums.data.possible[input.dataset.dimension ?? ""] ?? [0, Infinity];
+    return figure >= low && figure <= high;
   }
 
-  /** @param {HTMLFormElement} form */
+  /** @param {HTMLElement} form */
   function show(form) {
     const name = form.dataset.sum ?? "";
     /** @type {Record<string, any>} */
@@ -25,7 +27,7 @@
     const problems = [];
     for (const input of /** @type {NodeListOf<HTMLInputElement>} */ (form.querySelectorAll("input"))) {
       const figure = page.read(unitOf(input), input.value);
-      const bad = input.value.trim() && (!figure || isImpossible(figure) || (/ph$/.test(input.id) && figure.value > 14));
+      const bad = input.value.trim() && (!figure || !exists(input, figure.value));
       input.setAttribute("aria-invalid", String(Boolean(bad)));
       if (bad)
         problems.push(sums.say("not_a_figure", { field: form.querySelector(`[for="${input.id}"]`)?.textContent ?? "" }));
@@ -44,8 +46,7 @@
     }));
   }
 
-  for (const form of /** @type {NodeListOf<HTMLFormElement>} */ (document.querySelectorAll("[data-sum]"))) {
-    form.addEventListener("submit", (event) => event.preventDefault());
+  for (const form of /** @type {NodeListOf<HTMLElement>} */ (document.querySelectorAll("[data-sum]"))) {
     form.addEventListener("input", () => show(form));
     form.hidden = false;
     show(form);

@@ -16,7 +16,8 @@ var caresheetsWaterPage = (function () {
       say("hardness_units", {
         given: given.text,
         list: sums.data.units.generalHardness.filter((/** @type {any} */ u) => u.key !== "partPerMillion")
-          .map((/** @type {any} */ u) => sums.show(given.value, u)).join(", "),
+          .map((/** @type {any} */ u) => sums.show(given.value, u))
+          .filter((/** @type {string} */ text) => text !== given.text).join(", "),
       }),
       ...sums.data.schemes.map((/** @type {any} */ scheme) => say("hardness_class", {
         word: say(`class_${scheme.classes.find((/** @type {any} */ c) => c.below === null || given.value < c.below).word}`),
