@@ -44,7 +44,7 @@ internal sealed class NameRehearsal
         if (after is null || tried.Bag.HasErrors)
             return Refused("The content would have errors: " + string.Join(
                 "; ", tried.Bag.Sorted().Where(d => d.Severity == Severity.Error).Select(d => d.Message)));
-        var lines = new NameConsequences(moves, before, after).Lines()
+        var lines = new NameConsequences(moves, before, after, tried.Law).Lines()
             .Concat(edits.Where(e => e.From == e.To).Select(e => $"Mentioned in {e.From}, which is changed."))
             .Concat(NewRemarks(bench, tried));
         return new NameRehearsal(moves, edits, [.. lines], "");

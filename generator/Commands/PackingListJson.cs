@@ -63,6 +63,7 @@ internal static class PackingListJson
             price = line.Price,
             remark = line.Remark,
             unclear = line.Unclear,
+            law = matched.Law,
         };
     }
 }

@@ -84,7 +84,7 @@ internal sealed class RenameCommand : Command<RenameSettings>
         foreach (var line in rehearsal.Lines)
             output.Line(line);
         output.Line(isDone
-            ? $"{rehearsal.Edits.Count} files are changed. The laws of the new name have to be looked up again."
+            ? $"{rehearsal.Edits.Count} files are changed. Ask the authority which name the law of your place uses."
             : $"{rehearsal.Edits.Count} files would be changed; nothing was.");
     }
 

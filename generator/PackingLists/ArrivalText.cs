@@ -40,6 +40,8 @@ public static class ArrivalText
         Line(text, $"  # {MatchText.Why(matched)}");
         foreach (var candidate in matched.Perhaps)
             Line(text, $"  # perhaps {MatchText.Why(candidate)}");
+        foreach (var law in matched.Law)
+            Line(text, $"  # LAW: {OneLine(law)}");
         Line(text, $"  - line: {Number(line.Line)}");
         Field("said", YamlText.Quoted(line.Said));
         Field("entry", matched.Entry ?? "");

@@ -1,5 +1,6 @@
 using CareSheets.Collection;
 using CareSheets.Names;
+using CareSheets.Regulations;
 using CareSheets.Relatives;
 using CareSheets.Species;
 
@@ -7,7 +8,7 @@ namespace CareSheets.Renaming;
 
 /// <summary>What follows from changes of names, found by comparing the collection before with that after.</summary>
 public sealed class NameConsequences(
-    IReadOnlyList<NameMove> moves, SpeciesCollection before, SpeciesCollection after)
+    IReadOnlyList<NameMove> moves, SpeciesCollection before, SpeciesCollection after, LawBook law)
 {
     private readonly RelativesEngine _relativesBefore = RelativesEngine.Ask(before);
     private readonly RelativesEngine _relativesAfter = RelativesEngine.Ask(after);
@@ -20,7 +21,7 @@ public sealed class NameConsequences(
             foreach (var line in OfMove(move))
                 yield return line;
         }
-        foreach (var line in Genera())
+        foreach (var line in Laws().Concat(Genera()))
             yield return line;
         foreach (var line in Estimates().Concat(Flagged()))
             yield return line;
@@ -49,6 +50,24 @@ public sealed class NameConsequences(
         if (GenusTable.Known.Find(move.Name.Genus) is { } genus && genus.Family != moved.Family.Value)
             yield return $"  family: {genus.Name} is in {genus.Family} by our table, " +
                 $"the entry says {moved.Family.Value}";
+    }
+
+    /// <summary>Names of old and new are both looked up, for lists are slow to follow.</summary>
+    private IEnumerable<string> Laws()
+    {
+        var finder = new RegulationFinder(law.Lists, after.Store.Jurisdiction);
+        foreach (var move in moves)
+        {
+            static List<string> Listed(RegulationStatus status) =>
+                [.. status.Of(OutcomeKind.Listed).Select(o => $"{o.List.Title.Value} as {o.Rule!.Name.Value}")];
+            var (old, now) = (Listed(finder.Of(move.Entry)), Listed(finder.Of(after.Find(move.Name.Slug)!)));
+            foreach (var list in now.Except(old))
+                yield return $"{move.Name} is named by {list}, {move.OldName} was not. Ask the authority.";
+            foreach (var list in now.Intersect(old))
+                yield return $"{move.Name} is named by {list}, as before. Ask the authority under which name.";
+            foreach (var list in old.Except(now))
+                yield return $"{move.OldName} was named by {list}, {move.Name} is not. Ask the authority.";
+        }
     }
 
     private IEnumerable<string> Genera()

@@ -22,8 +22,8 @@ public sealed partial class RoomTests
         ["Housing"] = ["Collection", "Species", "Water", "Quantities", "Names", "Diagnostics"],
         ["Proofing"] = ["Collection", "Regulations", "Species", "Quantities", "Names", "Diagnostics"],
         ["Tankmates"] = ["Collection", "Species", "Quantities", "Names", "Diagnostics"],
-        ["PackingLists"] = ["Collection", "Arrivals", "Species", "Names", "Diagnostics"],
-        ["Renaming"] = ["Relatives", "Collection", "Species", "Names"],
+        ["PackingLists"] = ["Collection", "Regulations", "Arrivals", "Species", "Names", "Diagnostics"],
+        ["Renaming"] = ["Relatives", "Regulations", "Collection", "Species", "Names"],
         ["Telling"] = ["Collection", "Arrivals", "Species", "Quantities", "Names", "Diagnostics"],
         ["Pages"] =
         [

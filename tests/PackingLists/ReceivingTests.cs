@@ -107,6 +107,21 @@ public sealed class ReceivingTests
         Assert.False(Directory.Exists(workshop["content/arrivals"]));
     }
 
+    [Fact]
+    public void A_name_of_a_law_stands_out_with_and_without_an_entry_and_as_a_runner_up()
+    {
+        using var workshop = new Workshop();
+        foreach (var path in Directory.GetFiles(Repository.At("content", "regulations")))
+            workshop.Write($"content/regulations/{Path.GetFileName(path)}", File.ReadAllText(path));
+        const string list = "Name;Qty\nHypancistrus zebra;4\nDanio rerio;10\n";
+        var (receipt, bag) = Receive(workshop, list);
+        Assert.True(receipt is not null, ToySite.Told(bag));
+        Assert.Contains("Appendix II; ask", Assert.Single(receipt.List.Lines[0].Law));
+        Assert.StartsWith("if it is Hypancistrus zebra: controlled in trade by", receipt.List.Lines[0].Law[0]);
+        Assert.Empty(receipt.List.Lines[1].Law);
+        Assert.Contains("  # LAW: if it is Hypancistrus zebra", Arrival(workshop));
+    }
+
     private static string Arrival(Workshop workshop) =>
         File.ReadAllText(workshop["content/arrivals/2026-11-24-oldmere.yaml"]);
 
