@@ -1,5 +1,6 @@
 using CareSheets.Arrivals;
 using CareSheets.Names;
+using CareSheets.Rules;
 using CareSheets.Species;
 
 namespace CareSheets.Collection;
@@ -41,6 +42,9 @@ public sealed class SpeciesCollection
     public IReadOnlyList<CareRangeDeclaration> Ranges => Figures.Ranges;
 
     public FigureDeclarations Figures { get; }
+
+    /// <summary>The fish room's rules, hazards and demands.</summary>
+    public Practice Practice { get; internal init; } = Practice.None;
 
     public KnownNames Known { get; }
 

@@ -38,7 +38,8 @@ internal sealed class ProofCommand : Command<ProofSettings>
             var relatives = RelativesEngine.Ask(collection);
             bench.Bag.Add(OutlierText.Describe(relatives));
             bench.Bag.Add(OxygenCheck.Describe(collection));
-            accepted = [.. OutlierText.Accepted(relatives).Where(a => IsChosen(a.Diagnostic, settings))];
+            var waived = bench.ProofByRules(collection, DateOnly.FromDateTime(DateTime.Now));
+            accepted = [.. OutlierText.Accepted(relatives).Concat(waived).Where(a => IsChosen(a.Diagnostic, settings))];
             ProofStep.Run(bench, collection);
             bench.RenderProse(collection);
         }

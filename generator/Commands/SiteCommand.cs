@@ -47,6 +47,7 @@ internal sealed class SiteCommand : Command<SiteSettings>
         say("Asking the relatives");
         var relatives = RelativesEngine.Ask(collection);
         bench.Bag.Add(OutlierText.Describe(relatives));
+        bench.ProofByRules(collection);
         bench.Bag.Add(OxygenCheck.Describe(collection));
         ProofStep.Run(bench, collection);
         var prose = bench.RenderProse(collection);

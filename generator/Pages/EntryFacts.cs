@@ -67,6 +67,8 @@ internal sealed class EntryFacts(Site site)
             yield return new Fact(Words["fact.level"], List("level", entry.Company.Levels));
         if (entry.Company.Eats.Count > 0)
             yield return new Fact(Words["fact.eats"], List("eats", entry.Company.Eats));
+        if (entry.Fields.Words("habits") is { Count: > 0 } habits)
+            yield return new Fact(Words["fact.habits"], List("habits", habits));
         if (entry.Adult.Sexes is { } sexes)
             yield return new Fact(Words["fact.sexes"], sexes.Value);
     }

@@ -75,6 +75,8 @@ public sealed record PapersPage(string Address, PageFrame Frame, IReadOnlyList<P
     /// <summary>To the values that relatives do not agree with.</summary>
     public required Link Flagged { get; init; }
 
+    /// <summary>To what the figures rest on.</summary>
+    public required Link Evidence { get; init; }
     /// <summary>Docket and notes of each arrival, the newest first.</summary>
     public required IReadOnlyList<ArrivalPapers> Arrivals { get; init; }
 

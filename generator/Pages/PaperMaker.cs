@@ -1,4 +1,6 @@
 using CareSheets.Pages.Law;
+using CareSheets.Proofing;
+using CareSheets.Rules;
 using CareSheets.Species;
 
 namespace CareSheets.Pages;
@@ -13,6 +15,8 @@ internal sealed class PaperMaker(Site site)
     private readonly RangeRowMaker _rows = new(site);
     private readonly LawMaker _law = new(site);
     private readonly AdviceMaker _advice = new(site);
+
+    private IReadOnlyList<Hazard> Hazards => site.Collection.Practice.Hazards;
 
     public HomeSheet Sheet(Entry entry, Html prose)
     {
@@ -32,13 +36,14 @@ internal sealed class PaperMaker(Site site)
             Living =
             [
                 .. _facts.WaterWords(entry), .. _facts.Food(entry), .. _facts.Company(entry), .. _facts.Active(entry),
-                Origin(entry), .. _facts.Habitat(entry),
+                Origin(entry), .. _facts.Habitat(entry), .. Demands(entry),
             ],
             Advice = [.. _advice.Facts(entry)],
             Licence = site.Collection.Store.Licence ?? "",
             Covers = _advice.Covers(entry),
             Prose = prose,
-            Cautions = [.. entry.Cautions.Select(c => c.Value)],
+            Cautions = [.. CautionsOf.Entry(entry, Hazards).Select(c => c.Brief)],
+            Everywhere = [.. CautionsOf.EveryAquarium(Hazards).Select(c => c.Brief)],
             Law = _law.Paper(entry).InOne,
             EvidenceLine = EvidenceLine(entry),
             Reviewed = DateText.Of(entry.Reviewed, site.Words),
@@ -72,7 +77,7 @@ internal sealed class PaperMaker(Site site)
     /// <summary>A list that names the fish comes before its cautions and takes the place of one.</summary>
     private IEnumerable<string> LawOnCard(Entry entry, int lines)
     {
-        var cautions = entry.Cautions.Select(c => c.Value);
+        var cautions = CautionsOf.Entry(entry, Hazards).Select(c => c.Brief);
         return (_law.Card(entry) is { } law ? cautions.Prepend(law) : cautions).Take(lines);
     }
 
@@ -88,6 +93,13 @@ internal sealed class PaperMaker(Site site)
     private Fact Diet(Entry entry) => new(site.Words["fact.diet"], _facts.List("diet", entry.Diet));
 
     private Fact Origin(Entry entry) => new(site.Words["fact.origin"], Countries(entry));
+
+    private IEnumerable<Fact> Demands(Entry entry)
+    {
+        var demands = new DemandFacts(site).Brief(entry);
+        if (demands.Length > 0)
+            yield return new Fact(site.Words["fact.demands"], demands);
+    }
 
     private string Countries(Entry entry) => string.Join(site.Words["sentence.list_separator"],
         entry.Origin.CountryCodes.Select(c => CountryName.Of(c.Value, site.Words)));

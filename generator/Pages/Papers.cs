@@ -33,6 +33,8 @@ public sealed record HomeSheet : IPage
 
     public required IReadOnlyList<string> Cautions { get; init; }
 
+    /// <summary>Cautions that hold for every aquarium, in few words.</summary>
+    public required IReadOnlyList<string> Everywhere { get; init; }
     /// <summary>Routine, settling in and costs.</summary>
     public required IReadOnlyList<Fact> Advice { get; init; }
 

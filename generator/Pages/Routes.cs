@@ -20,6 +20,7 @@ public static class Routes
     public const string About = "about.html";
     public const string HowWell = "how-well.html";
     public const string Flagged = "papers/relatives.html";
+    public const string Evidence = "papers/evidence.html";
     public const string WaterSums = "water.html";
     public const string WaterData = "water-data.js";
     public const string Where = "papers/where.html";

@@ -64,8 +64,20 @@ public sealed record SpeciesPage : IPage
 
     public required IReadOnlyList<Fact> Place { get; init; }
 
+    /// <summary>How many things it asks for, in a sentence.</summary>
+    public required string DemandCount { get; init; }
+
+    /// <summary>Where the limits come from at which something counts, or empty.</summary>
+    public required string DemandLimits { get; init; }
+
+    /// <summary>What it asks for, by respect, each with its figures.</summary>
+    public required IReadOnlyList<Fact> Demands { get; init; }
+
+    /// <summary>Of this species, the gravest first.</summary>
     public required IReadOnlyList<string> Cautions { get; init; }
 
+    /// <summary>Cautions that hold for every aquarium.</summary>
+    public required IReadOnlyList<string> Everywhere { get; init; }
     /// <summary>What the lists of law say.</summary>
     public required LawLines Law { get; init; }
 

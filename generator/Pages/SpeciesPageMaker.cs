@@ -2,6 +2,8 @@ using CareSheets.Collection;
 using CareSheets.Diagnostics;
 using CareSheets.Pages.Law;
 using CareSheets.Pages.Mates;
+using CareSheets.Proofing;
+using CareSheets.Rules;
 using CareSheets.Pages.Stock;
 using CareSheets.Species;
 using CareSheets.Tankmates;
@@ -12,10 +14,14 @@ namespace CareSheets.Pages;
 internal sealed class SpeciesPageMaker(Site site, Acquaintances mates)
 {
     private readonly EntryFacts _facts = new(site);
+    private readonly DemandFacts _demands = new(site);
+    private readonly EvidenceFacts _evidence = new(site);
     private readonly RangeRowMaker _rows = new(site);
     private readonly MateListMaker _mates = new(site, mates);
     private readonly StockFacts _stock = new(site);
     private readonly LawMaker _law = new(site);
+
+    private IReadOnlyList<Hazard> Hazards => site.Collection.Practice.Hazards;
 
     public SpeciesPage Make(Entry entry, Html prose)
     {
@@ -49,10 +55,14 @@ internal sealed class SpeciesPageMaker(Site site, Acquaintances mates)
             Countries = [.. entry.Origin.CountryCodes.Select(c => Country(c, address))],
             Waters = [.. entry.Origin.WaterBodies.Select(w => Water(w, address))],
             Place = Place(entry),
-            Cautions = [.. entry.Cautions.Select(c => c.Value)],
+            DemandCount = _demands.Count(entry),
+            DemandLimits = _demands.Limits(entry),
+            Demands = _demands.Make(entry),
+            Cautions = [.. CautionsOf.Entry(entry, Hazards).Select(c => c.Text)],
+            Everywhere = [.. CautionsOf.EveryAquarium(Hazards).Select(c => c.Text)],
             Law = _law.Page(entry),
-            Evidence = new EvidenceFacts(site).Make(entry),
-            References = [.. entry.References.Select(r => site.Collection.References[r.Value]).Select(Citations.Line)],
+            Evidence = [.. _evidence.Make(entry), .. _evidence.Cautions(entry)],
+            References = [.. _evidence.Works(entry).Select(k => Citations.Line(site.Collection.References[k]))],
             Reviewed = DateText.Of(entry.Reviewed, site.Words),
             SheetHref = Routes.Between(address, Routes.HomeSheet(entry)),
             CardHref = Routes.Between(address, Routes.TankCard(entry)),

@@ -23,6 +23,7 @@ internal sealed class StandingPageMaker(Site site)
         yield return Papers();
         yield return new RecordPageMaker(site).Make();
         yield return new FlaggedPageMaker(site).Make();
+        yield return new EvidencePageMaker(site).Make();
         yield return new WaterPageMaker(site).Make();
         yield return new WherePageMaker(site).Make();
         foreach (var (slug, former) in site.Collection.FormerNames)
@@ -104,6 +105,7 @@ internal sealed class StandingPageMaker(Site site)
                 Routes.Between(address, Routes.HomeSheet(e)), Routes.Between(address, Routes.TankCard(e))))])
         {
             Flagged = new Link(site.Words["flagged.title"], Routes.Between(address, Routes.Flagged)),
+            Evidence = new Link(site.Words["lacking.title"], Routes.Between(address, Routes.Evidence)),
             Arrivals = new StockPageSet(site).Papers(address),
             Where = new Link(site.Words["housing.title"], Routes.Between(address, Routes.Where)),
         };

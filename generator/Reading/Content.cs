@@ -1,5 +1,6 @@
 using CareSheets.Arrivals;
 using CareSheets.Diagnostics;
+using CareSheets.Rules;
 using CareSheets.Regulations;
 using CareSheets.Species;
 
@@ -19,6 +20,8 @@ public sealed record Content(
     FigureDeclarations Figures,
     IReadOnlyDictionary<string, SourceFile> Files)
 {
+    /// <summary>The fish room's rules, hazards and demands.</summary>
+    public Practice Practice { get; init; } = Practice.None;
     /// <summary>By file name.</summary>
     public IReadOnlyList<Arrival> Arrivals { get; init; } = [];
 

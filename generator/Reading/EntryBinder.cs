@@ -1,5 +1,6 @@
 using CareSheets.Diagnostics;
 using CareSheets.Names;
+using CareSheets.Reading.Conditions;
 using CareSheets.Species;
 
 namespace CareSheets.Reading;
@@ -57,20 +58,14 @@ internal sealed class EntryBinder(EntrySchema schema, DiagnosticBag bag)
             References = fields.Texts("references"),
             Reviewed = reviewed.Value,
             Prose = new Prose(text.Prose, file.Span(text.ProseLine, 1)),
-            Accepted = Accepted(fields),
+            Accepted = AnswersBinder.Accepted(fields),
+            Waived = AnswersBinder.Waived(fields),
+            Fields = new EntryFieldsBinder(schema.Catalogue)
+                .Bind(root, new Sourced<string>(text.Prose, file.Span(text.ProseLine, 1))),
             Activity = AdviceBinder.Activity(fields, evidence),
             Advice = AdviceBinder.Advice(fields),
         };
     }
-
-    private static IReadOnlyList<Acceptance> Accepted(Fields fields) =>
-        fields.Node("accepted") is not YamlSequence { Items: var items }
-            ? []
-            : [.. from item in items.OfType<YamlMapping>()
-                  let one = new Fields(item)
-                  where one.Text("figure") is not null && one.Text("value") is not null
-                  select new Acceptance(
-                      one.Text("figure")!, one.Text("value")!, one.Text("reason")?.Value ?? "")];
 
     private static Origin Origin(Fields origin) => new(
         origin.Texts("countryCode"), origin.Texts("waterBody"), origin.Text("locality"), origin.Texts("habitat"));
@@ -83,7 +78,7 @@ internal sealed class EntryBinder(EntrySchema schema, DiagnosticBag bag)
         var span = _quantities.Bind(adult.Text("lifeSpan"), schema.Quantity("adult.lifeSpan"), "adult.lifeSpan");
         return length is null || adult.Text("shape") is not { } shape || adult.Text("mouth") is not { } mouth
             ? null
-            : new Adult(length, height, shape, mouth, span, adult.Text("sexes"));
+            : new Adult(length, height, shape, mouth, span, adult.Text("sexes")) { Evidence = Own(adult) };
     }
 
     private Tank? Tank(Fields fields)
@@ -95,7 +90,7 @@ internal sealed class EntryBinder(EntrySchema schema, DiagnosticBag bag)
         return length is null || volume is null ||
             tank.Text("substrate") is not { } substrate || tank.Text("lid") is not { } lid
             ? null
-            : new Tank(length, width, height, volume, substrate, lid, tank.Texts("needs"));
+            : new Tank(length, width, height, volume, substrate, lid, tank.Texts("needs")) { Evidence = Own(tank) };
     }
 
     private static Company? Company(Fields fields)
@@ -104,8 +99,13 @@ internal sealed class EntryBinder(EntrySchema schema, DiagnosticBag bag)
         return company.Text("lives") is { } lives && company.Integer("group") is { } group &&
             company.Text("own kind") is { } own && company.Text("others") is { } others
             ? new Company(lives, group, own, others, company.Texts("level"), company.Texts("eats"))
+            {
+                Evidence = Own(company),
+            }
             : null;
     }
+
+    private static Evidence? Own(Fields part) => EvidenceWord.Read(part.Text("evidence"));
 
     public static bool IsDraft(Fields fields) => fields.Text("draft")?.Value is "true" or "True" or "TRUE";
 

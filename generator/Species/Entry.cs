@@ -62,6 +62,11 @@ public sealed record Entry
     /// <summary>Values that do not fit the relatives and are right all the same.</summary>
     public required IReadOnlyList<Acceptance> Accepted { get; init; }
 
+    /// <summary>Rules that do not hold for this species, by the writer's word.</summary>
+    public IReadOnlyList<Waiver> Waived { get; init; } = [];
+
+    /// <summary>All that the writer stated, field by field, for rules to look at.</summary>
+    public EntryFields Fields { get; init; } = EntryFields.None;
     /// <summary>When it is about; nothing where nobody has said.</summary>
     public Activity? Activity { get; init; }
 

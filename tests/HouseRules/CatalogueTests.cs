@@ -45,7 +45,7 @@ public sealed class CatalogueTests
         var ids = DiagnosticCatalogue.All.Select(c => c.Id).ToList();
         Assert.Equal(ids.Count, ids.Distinct().Count());
         Assert.All(ids, id => Assert.Matches(
-            "^(RD|SC|QT|LK|AU|TP|PB|AR|WA|NM|PF|RG)[1-9][0-9]{2}$", id));
+            "^(RD|SC|QT|LK|AU|PR|TP|PB|AR|WA|NM|PF|RG)[1-9][0-9]{2}$", id));
     }
 
     [Fact]

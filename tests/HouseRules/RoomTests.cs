@@ -14,20 +14,21 @@ public sealed partial class RoomTests
         ["Water"] = ["Quantities"],
         ["Names"] = [],
         ["Species"] = ["Water", "Quantities", "Names", "Diagnostics"],
+        ["Rules"] = ["Species", "Quantities", "Names", "Diagnostics"],
         ["Regulations"] = ["Species", "Names", "Diagnostics"],
         ["Arrivals"] = ["Species", "Quantities", "Names", "Diagnostics"],
-        ["Reading"] = ["Arrivals", "Regulations", "Species", "Water", "Quantities", "Names", "Diagnostics"],
-        ["Collection"] = ["Arrivals", "Species", "Quantities", "Names", "Diagnostics"],
+        ["Reading"] = ["Rules", "Arrivals", "Regulations", "Species", "Water", "Quantities", "Names", "Diagnostics"],
+        ["Collection"] = ["Rules", "Arrivals", "Species", "Quantities", "Names", "Diagnostics"],
         ["Relatives"] = ["Collection", "Statistics", "Species", "Quantities", "Names", "Diagnostics"],
         ["Housing"] = ["Collection", "Species", "Water", "Quantities", "Names", "Diagnostics"],
-        ["Proofing"] = ["Collection", "Regulations", "Species", "Quantities", "Names", "Diagnostics"],
+        ["Proofing"] = ["Collection", "Rules", "Regulations", "Species", "Quantities", "Names", "Diagnostics"],
         ["Tankmates"] = ["Collection", "Species", "Quantities", "Names", "Diagnostics"],
         ["PackingLists"] = ["Collection", "Regulations", "Arrivals", "Species", "Names", "Diagnostics"],
         ["Renaming"] = ["Relatives", "Regulations", "Collection", "Species", "Names"],
         ["Telling"] = ["Collection", "Arrivals", "Species", "Quantities", "Names", "Diagnostics"],
         ["Pages"] =
         [
-            "Telling", "Proofing", "Regulations", "Relatives", "Housing", "Tankmates", "Collection", "Arrivals",
+            "Telling", "Proofing", "Rules", "Regulations", "Relatives", "Housing", "Tankmates", "Collection", "Arrivals",
             "Species", "Water", "Quantities", "Names", "Diagnostics",
         ],
         ["Rendering"] = ["Pages", "Collection", "Species", "Quantities", "Names", "Diagnostics"],
@@ -35,7 +36,7 @@ public sealed partial class RoomTests
         ["Commands"] =
         [
             "PackingLists", "Renaming", "Publishing", "Rendering", "Pages", "Relatives", "Housing", "Proofing",
-            "Regulations", "Tankmates", "Collection", "Reading", "Arrivals", "Species", "Water", "Quantities",
+            "Rules", "Regulations", "Tankmates", "Collection", "Reading", "Arrivals", "Species", "Water", "Quantities",
             "Names", "Diagnostics",
         ],
     };

@@ -13,7 +13,7 @@ internal sealed class HousingText(Site site)
     /// <summary>What stands against the system that was chosen for a batch; nothing where it fits.</summary>
     public string? Against(Batch batch, Entry entry) =>
         Systems(entry).FirstOrDefault(f => f.Source.Water.Name == batch.System?.Value) is
-            { Suitability: Suitability.FitsNot } fit
+        { Suitability: Suitability.FitsNot } fit
             ? Words.Say("docket.wrong_water", ("system", fit.Source.Water.Name), ("why", Why(fit)))
             : null;
 
