@@ -28,7 +28,8 @@ public sealed partial class RoomTests
         ["Telling"] = ["Collection", "Arrivals", "Species", "Quantities", "Names", "Diagnostics"],
         ["Pages"] =
         [
-            "Telling", "Proofing", "Rules", "Regulations", "Relatives", "Housing", "Tankmates", "Collection", "Arrivals",
+            "Telling", "Proofing", "Rules", "Regulations", "Relatives", "Housing", "Tankmates", "Collection",
+            "Arrivals",
             "Species", "Water", "Quantities", "Names", "Diagnostics",
         ],
         ["Rendering"] = ["Pages", "Collection", "Species", "Quantities", "Names", "Diagnostics"],
