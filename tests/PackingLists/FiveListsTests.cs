@@ -62,8 +62,10 @@ public sealed class FiveListsTests(ITestOutputHelper output)
         var read = All.Value.Where(l => l.Line is not null).ToList();
         List<string> wrong =
         [
-            .. read.Where(l => Text(l.Line!.Line.Count) != l.Right.Count).Select(l => $"count {Text(l.Line!.Line.Count)}: {l.Right}"),
-            .. read.Where(l => Text(l.Line!.Line.Size) != l.Right.Size).Select(l => $"size {l.Line!.Line.Size}: {l.Right}"),
+            .. read.Where(l => Text(l.Line!.Line.Count) != l.Right.Count)
+                .Select(l => $"count {Text(l.Line!.Line.Count)}: {l.Right}"),
+            .. read.Where(l => Text(l.Line!.Line.Size) != l.Right.Size)
+                .Select(l => $"size {l.Line!.Line.Size}: {l.Right}"),
             .. read.Where(l => Text(l.Line!.Line.Sex) != l.Right.Sex).Select(l => $"sex {l.Line!.Line.Sex}: {l.Right}"),
             .. read.Where(l => Text(l.Line!.Line.Provenance) != l.Right.Provenance)
                 .Select(l => $"provenance {l.Line!.Line.Provenance}: {l.Right}"),
