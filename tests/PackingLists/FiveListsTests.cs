@@ -6,7 +6,7 @@ namespace CareSheets.Tests.PackingLists;
 
 /// <summary>
 /// Five lists of invented suppliers with every kind of wrong name that the trade knows, and the right answers
-/// beside them, written before the matching was.
+/// beside them, written before the reading of lines and after the matching of names.
 /// </summary>
 public sealed class FiveListsTests(ITestOutputHelper output)
 {
