@@ -2,6 +2,7 @@ using System.ComponentModel;
 using System.Text;
 using CareSheets.Diagnostics;
 using CareSheets.Pages;
+using CareSheets.Pages.Cards;
 using CareSheets.Pages.Mates;
 using CareSheets.Publishing;
 using CareSheets.Relatives;
@@ -55,13 +56,14 @@ internal sealed class SiteCommand : Command<SiteSettings>
         var site = new Site(collection, words, settings.UnitSystem) { Relatives = relatives };
         var files = Render(PageSet.Make(site, mates, prose), new PageRenderer(theme, words), bench.Bag);
         var data = MateData.Make(site, mates).Select(d => new SiteFile(d.Address, Encoding.UTF8.GetBytes(d.Text)));
+        var style = new SiteFile(Routes.CardStyle, Encoding.UTF8.GetBytes(CardPageMaker.Style(collection.Store.Cards.Size)));
         bench.Bag.Add(words.Missing);
         var assets = ThemeAssets.Read(settings.Theme, bench.Bag);
         if (bench.Bag.HasErrors)
             return null;
 
         say("Writing the site and reading it again");
-        return new SiteWriter(settings.Into, bench.Bag).Write([.. files, .. data, .. assets], SiteCheck.Check);
+        return new SiteWriter(settings.Into, bench.Bag).Write([.. files, .. data, style, .. assets], SiteCheck.Check);
     }
 
     private static IReadOnlyList<SiteFile> Render(IReadOnlyList<IPage> pages, PageRenderer renderer, DiagnosticBag bag)

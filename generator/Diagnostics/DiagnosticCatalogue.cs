@@ -2,7 +2,7 @@ namespace CareSheets.Diagnostics;
 
 /// <summary>
 /// Every message the program can give, by code; numbers are never used again. RD reading,
-/// SC schema, QT quantities, LK names and links, AU relatives, TP templates, PB publishing.
+/// SC schema, QT quantities, LK names and links, AU relatives, TP templates, PB publishing, CD cards.
 /// </summary>
 public static class DiagnosticCatalogue
 {
@@ -10,5 +10,6 @@ public static class DiagnosticCatalogue
     [
         .. ReadingCodes.All, .. SchemaCodes.All, .. QuantityCodes.All, .. LinkCodes.All,
         .. RelativesCodes.All, .. TemplateCodes.All, .. PublishingCodes.All,
+        .. CardCodes.All,
     ];
 }

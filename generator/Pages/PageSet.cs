@@ -1,3 +1,4 @@
+using CareSheets.Pages.Cards;
 using CareSheets.Pages.Mates;
 using CareSheets.Tankmates;
 
@@ -14,9 +15,10 @@ public static class PageSet
     {
         var species = new SpeciesPageMaker(site, mates);
         var papers = new PaperMaker(site);
+        var cards = new CardPageMaker(site);
         var ofSpecies = site.Collection.Entries.AsParallel().AsOrdered().SelectMany(e => new IPage[]
         {
-            species.Make(e, prose[e.Name].ForPage), papers.Sheet(e, prose[e.Name].ForPaper), papers.Card(e),
+            species.Make(e, prose[e.Name].ForPage), papers.Sheet(e, prose[e.Name].ForPaper), cards.Make(e),
         });
         return
         [

@@ -2,12 +2,9 @@ using CareSheets.Species;
 
 namespace CareSheets.Pages;
 
-/// <summary>Makes the papers of a species: the buyer's home sheet and the card on the tank.</summary>
+/// <summary>Makes the buyer's home sheet of a species.</summary>
 internal sealed class PaperMaker(Site site)
 {
-    /// <summary>The card has room for these; the sheet has all.</summary>
-    private const int CautionsOnCard = 2;
-
     private readonly EntryFacts _facts = new(site);
     private readonly RangeRowMaker _rows = new(site);
 
@@ -36,37 +33,11 @@ internal sealed class PaperMaker(Site site)
         };
     }
 
-    public TankCard Card(Entry entry)
-    {
-        var address = Routes.TankCard(entry);
-        var water = _rows.MakeForCard(entry);
-        // An estimate says so in a line of its own, which the last caution makes room for.
-        var cautions = water.Any(row => row.IsEstimated) ? CautionsOnCard - 1 : CautionsOnCard;
-        return new TankCard
-        {
-            Address = address,
-            Frame = Frame(address, "sentence.card_title", entry),
-            ScientificName = entry.ScientificName.Value.ToString(),
-            VernacularName = entry.VernacularName,
-            Origin = Countries(entry),
-            Facts = [_facts.Length(entry), _facts.Group(entry), _facts.Tank(entry), Temper(entry), Diet(entry)],
-            Water = water,
-            Cautions = [.. entry.Cautions.Take(cautions).Select(c => c.Value)],
-            Reviewed = DateText.Of(entry.Reviewed, site.Words),
-            PageHref = Routes.Between(address, Routes.Species(entry)),
-        };
-    }
-
     private PageFrame Frame(string address, string title, Entry entry)
     {
         var said = site.Words.Say(title, ("vernacular", entry.VernacularName));
         return site.Frames.Make(address, said, said, isListed: false);
     }
-
-    private Fact Temper(Entry entry) =>
-        new(site.Words["fact.others"], site.Words[$"others.{entry.Company.Others.Value}"]);
-
-    private Fact Diet(Entry entry) => new(site.Words["fact.diet"], _facts.List("diet", entry.Diet));
 
     private Fact Origin(Entry entry) => new(site.Words["fact.origin"], Countries(entry));
 

@@ -39,29 +39,3 @@ public sealed record HomeSheet : IPage
 
     public required string PageHref { get; init; }
 }
-
-/// <summary>The card on the tank front, A6: readable from a step away.</summary>
-public sealed record TankCard : IPage
-{
-    public string Template => "tank-card";
-
-    public required string Address { get; init; }
-
-    public required PageFrame Frame { get; init; }
-
-    public required string ScientificName { get; init; }
-
-    public required string VernacularName { get; init; }
-
-    public required string Origin { get; init; }
-
-    public required IReadOnlyList<Fact> Facts { get; init; }
-
-    public required IReadOnlyList<RangeRow> Water { get; init; }
-
-    public required IReadOnlyList<string> Cautions { get; init; }
-
-    public required string Reviewed { get; init; }
-
-    public required string PageHref { get; init; }
-}

@@ -26,6 +26,7 @@ public static class Routes
     public const string MateVerdicts = "tankmates-verdicts.js";
     public const string MateNeeds = "tankmates-needs.js";
     public const string Papers = "papers/index.html";
+    public const string CardStyle = "papers/card.css";
 
     public static string Species(Entry entry) => Species(entry.Name);
 

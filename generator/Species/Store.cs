@@ -1,3 +1,4 @@
+using CareSheets.Paper;
 using CareSheets.Quantities;
 
 namespace CareSheets.Species;
@@ -25,6 +26,9 @@ public sealed record Store(
     /// </summary>
     public IReadOnlyDictionary<string, double> RelativesDisagree { get; init; } =
         new Dictionary<string, double>();
+
+    /// <summary>The cards on the tanks.</summary>
+    public required CardForm Cards { get; init; }
 }
 
 /// <summary>A water of the shop, its tap or a system of tanks, with the figures known of it.</summary>

@@ -12,18 +12,19 @@ public sealed partial class RoomTests
         ["Quantities"] = [],
         ["Statistics"] = [],
         ["Names"] = [],
-        ["Species"] = ["Quantities", "Names", "Diagnostics"],
-        ["Reading"] = ["Species", "Quantities", "Names", "Diagnostics"],
+        ["Paper"] = [],
+        ["Species"] = ["Paper", "Quantities", "Names", "Diagnostics"],
+        ["Reading"] = ["Species", "Paper", "Quantities", "Names", "Diagnostics"],
         ["Collection"] = ["Species", "Quantities", "Names", "Diagnostics"],
         ["Relatives"] = ["Collection", "Statistics", "Species", "Quantities", "Names", "Diagnostics"],
         ["Tankmates"] = ["Collection", "Species", "Quantities", "Names", "Diagnostics"],
-        ["Pages"] = ["Relatives", "Tankmates", "Collection", "Species", "Quantities", "Names", "Diagnostics"],
+        ["Pages"] = ["Paper", "Relatives", "Tankmates", "Collection", "Species", "Quantities", "Names", "Diagnostics"],
         ["Rendering"] = ["Pages", "Collection", "Species", "Quantities", "Names", "Diagnostics"],
         ["Publishing"] = ["Rendering", "Pages", "Diagnostics"],
         ["Commands"] =
         [
             "Publishing", "Rendering", "Pages", "Relatives", "Tankmates", "Collection", "Reading", "Species",
-            "Quantities", "Names", "Diagnostics",
+            "Paper", "Quantities", "Names", "Diagnostics",
         ],
     };
 
@@ -38,6 +39,7 @@ public sealed partial class RoomTests
         ["AngleSharp"] = ["Publishing"],
         ["Spectre"] = ["Commands"],
         ["MathNet"] = ["Statistics"],
+        ["QRCoder"] = ["Paper"],
     };
 
     [Fact]
