@@ -1,3 +1,4 @@
+using CareSheets.Paper;
 using CareSheets.Species;
 
 namespace CareSheets.Pages;
@@ -8,10 +9,11 @@ internal sealed class PaperMaker(Site site)
     private readonly EntryFacts _facts = new(site);
     private readonly RangeRowMaker _rows = new(site);
 
-    public HomeSheet Sheet(Entry entry, Html prose)
+    public HomeSheet Sheet(Entry entry, SpeciesProse prose)
     {
         var address = Routes.HomeSheet(entry);
-        return new HomeSheet
+        var page = site.Collection.Store.Address + Routes.Species(entry);
+        var sheet = new HomeSheet
         {
             Address = address,
             Frame = Frame(address, "sentence.sheet_title", entry),
@@ -24,13 +26,19 @@ internal sealed class PaperMaker(Site site)
             Room = [.. _facts.Room(entry)],
             Water = _rows.Make(entry),
             Living = [.. _facts.WaterWords(entry), .. _facts.Food(entry), .. _facts.Company(entry), Origin(entry)],
-            Prose = prose,
+            Prose = [],
+            IsShortened = false,
+            IsOnePage = true,
             Cautions = [.. entry.Cautions.Select(c => c.Value)],
             EvidenceLine = EvidenceLine(entry),
             Reviewed = DateText.Of(entry.Reviewed, site.Words),
-            PageAddress = site.Collection.Store.Address + Routes.Species(entry),
+            PageAddress = page,
             PageHref = Routes.Between(address, Routes.Species(entry)),
+            Code = QrCode.Of(page) is { } code
+                ? CodeDrawing.Of(code, site.Words.Say("card.code_leads", ("address", page))) : null,
+            Mark = "",
         };
+        return new SheetFitter(site.Words).Fit(sheet, prose.Paragraphs);
     }
 
     private PageFrame Frame(string address, string title, Entry entry)

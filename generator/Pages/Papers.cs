@@ -26,7 +26,14 @@ public sealed record HomeSheet : IPage
 
     public required IReadOnlyList<Fact> Living { get; init; }
 
-    public required Html Prose { get; init; }
+    /// <summary>As many paragraphs as the page holds.</summary>
+    public required IReadOnlyList<Html> Prose { get; init; }
+
+    /// <summary>Whether paragraphs are left out, which the page on the web has.</summary>
+    public required bool IsShortened { get; init; }
+
+    /// <summary>Whether all that may not be left out fits on one page.</summary>
+    public required bool IsOnePage { get; init; }
 
     public required IReadOnlyList<string> Cautions { get; init; }
 
@@ -38,4 +45,13 @@ public sealed record HomeSheet : IPage
     public required string PageAddress { get; init; }
 
     public required string PageHref { get; init; }
+
+    /// <summary>To the species' page; nothing where its address is too long for a code.</summary>
+    public required CodeDrawing? Code { get; init; }
+
+    /// <summary>Of all that the sheet shows.</summary>
+    public required string Mark { get; init; }
+
+    /// <summary>All that takes room on it.</summary>
+    internal SheetText? Shown { get; init; }
 }

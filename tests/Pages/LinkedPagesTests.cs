@@ -1,4 +1,5 @@
 using CareSheets.Pages;
+using CareSheets.Pages.Cards;
 using CareSheets.Tests.Support;
 
 namespace CareSheets.Tests.Pages;

@@ -16,10 +16,11 @@ public sealed record TankCard : IPage
 
     public required Leaf Leaf { get; init; }
 
-    public required CardPlan Plan { get; init; }
-
     /// <summary>What found no room, in a sentence; empty when all did.</summary>
     public required string Dropped { get; init; }
 
     public required string PageHref { get; init; }
+
+    /// <summary>What stands where, with what it leaves out and its mark.</summary>
+    internal CardPlan? Plan { get; init; }
 }

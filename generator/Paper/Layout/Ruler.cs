@@ -32,18 +32,29 @@ public sealed record Ruler(string Unit, double Millimetres, IReadOnlyList<int> S
         return new Block(size * (0.6 + Paragraph.Leading), inks);
     }
 
-    /// <summary>Each in the middle under its tick, but within the paper; the unit stands behind the last.</summary>
+    /// <summary>
+    /// Each in the middle under its tick, but within the paper; the unit stands behind the last, which
+    /// pushes out those that it would touch.
+    /// </summary>
     private IEnumerable<Ink> Figures(double width, double unit, int figure, int last, double size)
     {
-        var baseLine = size * (0.6 + Paragraph.Ascent);
-        for (var at = 0; at <= last; at += figure)
+        var end = Figure(last / figure * figure, $" {Unit}", width, unit, size);
+        for (var at = 0; at < last / figure * figure; at += figure)
         {
-            var digits = at.ToString(CultureInfo.InvariantCulture);
-            var text = at + figure > last ? $"{digits} {Unit}" : digits;
-            var wide = FaceWidths.Of(text, Face.Plain, size);
-            var middle = (at * unit) - (FaceWidths.Of(digits, Face.Plain, size) / 2);
-            yield return new InkText(
-                Math.Clamp(middle, 0, Math.Max(0, width - wide)), baseLine, size, Face.Plain, text);
+            var one = Figure(at, "", width, unit, size);
+            if (one.X + one.Width + (size * 0.4) <= end.X)
+                yield return one;
         }
+        yield return end;
+    }
+
+    private static InkText Figure(int at, string behind, double width, double unit, double size)
+    {
+        var digits = at.ToString(CultureInfo.InvariantCulture);
+        var wide = FaceWidths.Of(digits + behind, Face.Plain, size);
+        var middle = (at * unit) - (FaceWidths.Of(digits, Face.Plain, size) / 2);
+        return new InkText(
+            Math.Clamp(middle, 0, Math.Max(0, width - wide)), size * (0.6 + Paragraph.Ascent), size, Face.Plain,
+            digits + behind);
     }
 }
