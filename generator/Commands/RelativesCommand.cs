@@ -2,7 +2,6 @@ using System.ComponentModel;
 using CareSheets.Collection;
 using CareSheets.Diagnostics;
 using CareSheets.Relatives;
-using CareSheets.Species;
 using Spectre.Console.Cli;
 
 namespace CareSheets.Commands;
@@ -57,7 +56,7 @@ internal sealed class RelativesCommand : Command<RelativesSettings>
             output.Diagnostics(sorted, bench.Files);
             output.Line(Summary.Of(sorted));
         }
-        return sorted.Count > 0 ? ExitCode.ContentNeedsAPerson : ExitCode.Clean;
+        return sorted.Any(d => d.Code.Severity != Severity.Note) ? ExitCode.ContentNeedsAPerson : ExitCode.Clean;
     }
 
     private static int TellOne(SpeciesCollection collection, string name, bool asJson)
@@ -69,23 +68,8 @@ internal sealed class RelativesCommand : Command<RelativesSettings>
             Console.Error.WriteLine($"There is no entry {name}. {suggestion}");
             return ExitCode.WrongUse;
         }
-        ConsoleOutput.Plain(asJson ? RelativesJson.Print(collection, entry) : Text(collection, entry));
+        var answers = SpeciesAnswer.Of(RelativesEngine.Ask(collection), entry);
+        ConsoleOutput.Plain(asJson ? RelativesJson.Print(entry, answers) : RelativesText.Print(entry, answers));
         return ExitCode.Clean;
     }
-
-    private static string Text(SpeciesCollection collection, Entry entry)
-    {
-        var congeners = collection.Congeners(entry).ToList();
-        var heading = $"{entry.ScientificName.Value} and the other species of {entry.Genus} ({congeners.Count})";
-        var lines = new List<string> { heading };
-        foreach (var declared in collection.Ranges.Where(r => r.ComparedAmongRelatives))
-        {
-            lines.Add($"{declared.Label}");
-            lines.AddRange(congeners.Prepend(entry).Select(e => $"  {e.ScientificName.Value,-32} {Keep(e, declared)}"));
-        }
-        return string.Join('\n', lines) + "\n";
-    }
-
-    private static string Keep(Entry entry, CareRangeDeclaration declared) =>
-        entry.Range(declared.Field)?.Of(RangeKind.Keep)?.Range.Value.Text ?? "unknown";
 }

@@ -21,5 +21,11 @@ public static class RelativesCodes
         "{label} was accepted as {value}, which is not what the entry says now",
         "Look at the value again, then change the acceptance or take it out.");
 
-    public static readonly IReadOnlyList<DiagnosticCode> All = [Apart, ApartBySlip, AcceptsNothing, AcceptedAnother];
+    public static readonly DiagnosticCode StandsOut = new("AU505", Note,
+        "{label} {value} stands out among {relatives}, whose middle is foretold at {low} to {high}{unit}; " +
+        "this may be chance",
+        "Look again. If it is right, say so under accepted: with figure {field}, this value and the reason.");
+
+    public static readonly IReadOnlyList<DiagnosticCode> All =
+        [Apart, ApartBySlip, AcceptsNothing, AcceptedAnother, StandsOut];
 }

@@ -50,12 +50,16 @@ internal sealed class EstimateRows(Site site)
     {
         var sure = estimate.Range!.Sure;
         var shown = Show(estimate, sure.Low, sure.High, Rounding.Nearest);
-        return Words.Say(sentence, ("who", Who(estimate.Relations)), ("range", shown.Both));
+        return Words.Say(sentence, ("who", Who(estimate)), ("range", shown.Both));
     }
 
     private Shown Show(Estimate estimate, double low, double high, Rounding rounding) =>
         site.Quantities.Computed(
             estimate.Figure.Declaration.Dimension, low, high, rounding, site.Collection.Store.Units);
+
+    private string Who(Estimate estimate) => estimate.IsHelped
+        ? Words.Say("estimate.who_helped", ("who", Who(estimate.Relations)))
+        : Who(estimate.Relations);
 
     private string Who(Relations relations)
     {

@@ -18,7 +18,8 @@ internal sealed class FlaggedPageMaker(Site site)
         return new FlaggedPage(
             address, site.Frames.Make(address, title, title, isListed: false), title, Words["flagged.lead"],
             found.Count == 0 ? Words["flagged.none"] : Words.Count("flagged.count", found.Count),
-            [.. found.Select(o => Value(o, address))]);
+            new Link(Words["record.title"], Routes.Between(address, Routes.HowWell)),
+            [.. found.OrderBy(o => o.Accepted is not null).ThenBy(o => !o.IsSure).Select(o => Value(o, address))]);
     }
 
     private FlaggedValue Value(Outlier outlier, string address)
@@ -31,6 +32,7 @@ internal sealed class FlaggedPageMaker(Site site)
             Words.Say(
                 "flagged.said", ("value", outlier.Stated.Value.Text),
                 ("expected", Show(outlier, outlier.ExpectedLow, outlier.ExpectedHigh))),
+            outlier is { IsSure: false, Accepted: null } ? Words["flagged.chance"] : "",
             outlier.Slip is { } slip ? Slip(outlier, slip) : "",
             outlier.Accepted is { } accepted ? Words.Say("flagged.accepted", ("reason", accepted.Reason)) : "",
             _pictures.Make(outlier));

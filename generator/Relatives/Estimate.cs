@@ -20,7 +20,11 @@ public enum EstimateVerdict
 /// <summary>An answer of the relatives, with who they are.</summary>
 /// <param name="Range">Nothing where too few were asked or all say the same.</param>
 public sealed record Estimate(
-    ComparedFigure Figure, EstimateVerdict Verdict, EstimatedRange? Range, Relations Relations);
+    ComparedFigure Figure, EstimateVerdict Verdict, EstimatedRange? Range, Relations Relations)
+{
+    /// <summary>Whether the species' own other figures were weighed too.</summary>
+    public bool IsHelped { get; init; }
+}
 
 /// <summary>A range as relatives foretell it, in the canonical unit.</summary>
 /// <param name="Sure">The stretch that holds the middle in 80 of 100 cases.</param>

@@ -30,7 +30,10 @@ public static class EstimateMaker
         return Make(
             engine, fit, engine.Foretold(figure, index),
             fit.Widths.Fit?.Predictions.WithoutOwnValue(index),
-            RelationFinder.Teachers(engine, fit, entry.Genus, entry.Family.Value, entry.Order.Value, entry.Name));
+            RelationFinder.Teachers(engine, fit, entry.Genus, entry.Family.Value, entry.Order.Value, entry.Name)) with
+        {
+            IsHelped = engine.Others!.IsUsed(figure, index),
+        };
     }
 
     /// <summary>For a species that has no entry yet, of a known genus or else of a known family.</summary>

@@ -5,6 +5,9 @@ using CareSheets.Species;
 namespace CareSheets.Relatives;
 
 /// <summary>A stated value that does not fit what relatives say.</summary>
+/// <param name="IsSure">
+/// Whether it is flagged with the false discovery rate kept; else it only stands out, which may be chance.
+/// </param>
 /// <param name="Z">How many standard deviations its middle lies from what relatives foretell.</param>
 /// <param name="Expected">The middle that they foretell, in the canonical unit.</param>
 /// <param name="ExpectedLow">Lower end of the stretch that holds the middle in 95 of 100 cases.</param>
@@ -14,6 +17,7 @@ public sealed record Outlier(
     Entry Entry,
     ComparedFigure Figure,
     Sourced<StatedRange> Stated,
+    bool IsSure,
     double Z,
     double Expected,
     double ExpectedLow,

@@ -6,7 +6,7 @@ namespace CareSheets.Relatives;
 /// <summary>Puts together what a writer needs to judge a flagged value.</summary>
 internal static class OutlierMaker
 {
-    public static Outlier Make(RelativesEngine engine, int figure, int index)
+    public static Outlier Make(RelativesEngine engine, int figure, int index, bool isSure)
     {
         var fit = engine.Fits[figure];
         var entry = engine.Kinship.Entries[index];
@@ -14,16 +14,20 @@ internal static class OutlierMaker
         var foretold = engine.Foretold(figure, index)!;
         var within = foretold.CentralInterval(0.95);
         return new Outlier(
-            entry, fit.Figure, stated,
+            entry, fit.Figure, stated, isSure,
             foretold.Z(fit.Values[index]!.Value.Middle),
             fit.Scale.From(foretold.Mean), fit.Scale.From(within.Low), fit.Scale.From(within.High),
             RelationFinder.Find(engine, fit, entry),
             SlipFinder.Find(engine, figure, index),
-            entry.Accepted.FirstOrDefault(a => a.Figure.Value == fit.Figure.Field && IsSame(a, stated.Value)));
+            AcceptanceOf(entry, fit.Figure, stated.Value));
     }
 
+    /// <summary>The writer's word on a figure, if it was given for the value that stands there now.</summary>
+    public static Acceptance? AcceptanceOf(Entry entry, ComparedFigure figure, StatedRange stated) =>
+        entry.Accepted.FirstOrDefault(a => a.Figure.Value == figure.Field && IsSame(a, stated));
+
     /// <summary>The value as it was accepted, whatever the dash or the spaces.</summary>
-    public static bool IsSame(Acceptance accepted, StatedRange stated) =>
+    private static bool IsSame(Acceptance accepted, StatedRange stated) =>
         QuantityText.Parse(accepted.Value.Value, stated.Dimension, stated.Basis is not null) is { Ok: true } parsed &&
         parsed.Value.Text == stated.Text;
 }

@@ -33,7 +33,9 @@ public static class OutlierText
             ("relatives", SaidOf(outlier)),
             ("field", outlier.Figure.Field),
         ];
-        var code = outlier.Slip is null ? RelativesCodes.Apart : RelativesCodes.ApartBySlip;
+        var code = !outlier.IsSure ? RelativesCodes.StandsOut
+            : outlier.Slip is null ? RelativesCodes.Apart
+            : RelativesCodes.ApartBySlip;
         return Diagnostic.Of(code, outlier.Stated.Span, [.. values, ("slip", SlipText(outlier))])
             .At(outlier.Figure.Path)
             .With(outlier.Relations.Nearest.Take(MostRelatives).Select(r => new RelatedSpan(

@@ -46,9 +46,7 @@ public static class OwnRecord
         var fit = engine.Fits[figure];
         return left switch
         {
-            LeftOut.Species => fit.Foretold(entry) is { } foretold
-                ? engine.Others!.AdjustUnseen(figure, entry, foretold)
-                : null,
+            LeftOut.Species => engine.Foretold(figure, entry),
             LeftOut.Entry => fit.Foretold(entry),
             LeftOut.Genus => fit.Middles.Fit?.Predictions.WithoutGroup(entry, Kinship.Genus),
         };

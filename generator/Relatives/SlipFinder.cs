@@ -11,6 +11,9 @@ internal static class SlipFinder
     /// <summary>Standard deviations within which a mended value fits well enough to be named.</summary>
     private const double Fits = 1.5;
 
+    /// <summary>Standard deviations from which a value may be the other half of an exchange.</summary>
+    private const double Odd = 3;
+
     public static LikelySlip? Find(RelativesEngine engine, int figure, int index)
     {
         var fit = engine.Fits[figure];
@@ -23,7 +26,7 @@ internal static class SlipFinder
             .Where(s => fit.Figure.Declaration.Dimension.IsPossible(s.MeantLow) && IsPlausible(fit, s))
             .Select(s => (Slip: s, Off: Math.Abs(foretold.Z(fit.Scale.Of(s.MeantLow, s.MeantHigh).Middle))))
             .Where(s => s.Off <= Fits)
-            .OrderBy(s => s.Off)
+            .OrderBy(s => s.Slip.Kind == SlipKind.ExchangedWith).ThenBy(s => s.Off)
             .Select(s => s.Slip)
             .FirstOrDefault();
     }
@@ -68,7 +71,7 @@ internal static class SlipFinder
             if (other == index || fit.Values[other] is not { } value ||
                 engine.Foretold(figure, other) is not { } foretold)
                 continue;
-            var doesNotFitThere = Math.Abs(foretold.Z(value.Middle)) > 2;
+            var doesNotFitThere = Math.Abs(foretold.Z(value.Middle)) > Odd;
             if (!doesNotFitThere || Math.Abs(foretold.Z(own)) > Fits)
                 continue;
             var stated = fit.Figure.Own(engine.Kinship.Entries[other])!.Value;

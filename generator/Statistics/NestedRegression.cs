@@ -1,0 +1,107 @@
+using MathNet.Numerics.LinearAlgebra;
+
+namespace CareSheets.Statistics;
+
+/// <summary>
+/// A response on the leaves of a tree, foretold from its relatives and from other numbers known of
+/// each leaf: nested effects plus a weighted sum of the others, with a small ridge on the weights.
+/// </summary>
+/// <remarks>
+/// Generalised least squares at given variances (Henderson 1975, Biometrics 31:423-447), in time linear in
+/// the leaves: with P the matrix that takes out the mean, P y is each leaf's error when foretold without
+/// itself, over that forecast's variance (Dubrule 1983, Math. Geol. 15:687-699), and P of each column
+/// likewise; so no matrix larger than the number of columns is ever inverted. The ridge stands for normal
+/// weights around 0 (Hoerl and Kennard 1970, Technometrics 12:55-67).
+/// </remarks>
+public sealed class NestedRegression
+{
+    private readonly NestedSample _sample;
+    private readonly IReadOnlyList<double[]> _columns;
+    private readonly NestedPredictions _plain;
+    private readonly NestedPredictions[] _ofColumns;
+    private readonly Matrix<double> _doubt;
+    private readonly Vector<double> _weights;
+
+    private NestedRegression(
+        NestedSample sample, IReadOnlyList<double[]> columns, RankVariances variances, double ridge)
+    {
+        (_sample, _columns) = (sample, columns);
+        _plain = NestedPredictions.Compute(sample, variances);
+        _ofColumns = [.. columns.Select(column => NestedPredictions.Compute(LikeSample(column), variances))];
+        var squares = Matrix<double>.Build.Dense(columns.Count, columns.Count);
+        var right = Vector<double>.Build.Dense(columns.Count);
+        foreach (var leaf in Known().Where(leaf => _plain.WithoutOwnValue(leaf) is not null))
+        {
+            var row = Row(leaf);
+            right += row * Share(_plain, leaf, sample[leaf]!.Value);
+            squares += row.OuterProduct(Shares(leaf));
+        }
+        _doubt = Ridged(squares, ridge).Cholesky().Solve(Matrix<double>.Build.DenseIdentity(columns.Count));
+        _weights = _doubt * right;
+    }
+
+    /// <summary>By column, what one unit of it adds to the response.</summary>
+    public IReadOnlyList<double> Weights => _weights.AsArray();
+
+    /// <param name="columns">Numbers known of every leaf, also of those without a response; all finite.</param>
+    /// <param name="ridge">Part of a column's own weight of evidence that speaks for a weight of 0; above 0.</param>
+    /// <exception cref="ArgumentException">The variances are not one per rank, or a column is too short.</exception>
+    public static NestedRegression Compute(
+        NestedSample sample, IReadOnlyList<double[]> columns, RankVariances variances, double ridge) =>
+        columns.All(c => c.Length == sample.Tree.LeafCount)
+            ? new(sample, columns, variances, Require.Positive(ridge))
+            : throw new ArgumentException("Every leaf needs its number in every column.");
+
+    /// <summary>What is left of each response, the weighted columns taken off; nothing where unknown.</summary>
+    public IReadOnlyList<double?> Remainders() =>
+        [.. _columns[0].Select((_, leaf) => _sample[leaf] is { } y ? y - Row(leaf) * _weights : (double?)null)];
+
+    /// <summary>
+    /// The response of a leaf as all others and its own columns foretell it, weights learnt without it;
+    /// nothing when no other has one.
+    /// </summary>
+    public Normal? WithoutOwnValue(int leaf)
+    {
+        if (_plain.WithoutOwnValue(leaf) is not { } plain)
+            return null;
+        var variance = plain.StandardDeviation * plain.StandardDeviation;
+        if (_sample[leaf] is { } own)
+        {
+            var shares = Shares(leaf);
+            var precision = 1 / variance - shares * (_doubt * shares);
+            var error = (Share(_plain, leaf, own) - shares * _weights) / precision;
+            return Normal.FromVariance(own - error, 1 / precision);
+        }
+        var apart = Vector<double>.Build.DenseOfEnumerable(
+            _columns.Select((column, k) => column[leaf] - _ofColumns[k].WithoutOwnValue(leaf)!.Mean));
+        return Normal.FromVariance(plain.Mean + apart * _weights, variance + apart * (_doubt * apart));
+    }
+
+    private IEnumerable<int> Known() =>
+        Enumerable.Range(0, _sample.Tree.LeafCount).Where(leaf => _sample[leaf] is not null);
+
+    private Vector<double> Row(int leaf) => Vector<double>.Build.DenseOfEnumerable(_columns.Select(c => c[leaf]));
+
+    private Vector<double> Shares(int leaf) =>
+        Vector<double>.Build.DenseOfEnumerable(_columns.Select((c, k) => Share(_ofColumns[k], leaf, c[leaf])));
+
+    /// <summary>A leaf's part of P y: its error over the variance of its forecast.</summary>
+    private static double Share(NestedPredictions predictions, int leaf, double value)
+    {
+        var foretold = predictions.WithoutOwnValue(leaf)!;
+        return foretold.Z(value) / foretold.StandardDeviation;
+    }
+
+    /// <summary>A column's numbers where the response is known.</summary>
+    private NestedSample LikeSample(double[] column) => NestedSample.From(
+        _sample.Tree, [.. column.Select((x, leaf) => _sample[leaf] is null ? null : (double?)x)]);
+
+    /// <summary>A column that never differs says nothing; a 1 keeps the system solvable, its weight 0.</summary>
+    private static Matrix<double> Ridged(Matrix<double> squares, double ridge)
+    {
+        var ridged = squares.Clone();
+        for (var k = 0; k < squares.RowCount; k++)
+            ridged[k, k] += Math.Max(ridge * squares[k, k], squares[k, k] > 1e-9 ? 0 : 1);
+        return ridged;
+    }
+}
