@@ -54,7 +54,9 @@ internal sealed class SiteCommand : Command<SiteSettings>
         var mates = Acquaintances.Of(collection);
         say("Making the pages");
         var site = new Site(collection, words, settings.UnitSystem) { Relatives = relatives };
-        var files = Render(PageSet.Make(site, mates, prose), new PageRenderer(theme, words), bench.Bag);
+        var pages = PageSet.Make(site, mates, prose);
+        bench.Bag.Add(PaperNotes.Of(pages));
+        var files = Render(pages, new PageRenderer(theme, words), bench.Bag);
         var data = MateData.Make(site, mates).Select(d => new SiteFile(d.Address, Encoding.UTF8.GetBytes(d.Text)));
         var style = new SiteFile(Routes.CardStyle, Encoding.UTF8.GetBytes(CardPageMaker.Style(collection.Store.Cards.Size)));
         bench.Bag.Add(words.Missing);

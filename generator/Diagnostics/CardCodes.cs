@@ -20,5 +20,9 @@ public static class CardCodes
         "A paper of {entry} was printed, and there is no such entry now",
         "Take the paper off the tank, then this line out of printed.yaml.");
 
-    public static readonly IReadOnlyList<DiagnosticCode> All = [NoSize, LargerThanSheet, CutName, PrintedOfNothing];
+    public static readonly DiagnosticCode LongSheet = new("CD905", Warning,
+        "The home sheet of {entry} may not fit on one page", "Shorten its cautions or its lists.");
+
+    public static readonly IReadOnlyList<DiagnosticCode> All =
+        [NoSize, LargerThanSheet, CutName, PrintedOfNothing, LongSheet];
 }

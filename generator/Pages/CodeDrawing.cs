@@ -1,5 +1,6 @@
 using System.Globalization;
 using CareSheets.Paper;
+using CareSheets.Paper.Layout;
 
 namespace CareSheets.Pages;
 
@@ -7,12 +8,9 @@ namespace CareSheets.Pages;
 /// <param name="Side">With its unit.</param>
 public sealed record CodeDrawing(string Side, string View, string Path, string Label)
 {
-    /// <summary>A module in mm.</summary>
-    private const double Module = 0.5;
-
     public static CodeDrawing Of(QrCode code, string label)
     {
-        var side = (code.Side * Module).ToString("0.##", CultureInfo.InvariantCulture);
+        var side = (code.Side * CodePart.Roomy).ToString("0.###", CultureInfo.InvariantCulture);
         var modules = code.Side.ToString(CultureInfo.InvariantCulture);
         return new CodeDrawing(
             $"{side}mm", $"-{QrCode.QuietZone} -{QrCode.QuietZone} {modules} {modules}", code.Path, label);

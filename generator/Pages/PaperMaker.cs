@@ -37,6 +37,7 @@ internal sealed class PaperMaker(Site site)
             Code = QrCode.Of(page) is { } code
                 ? CodeDrawing.Of(code, site.Words.Say("card.code_leads", ("address", page))) : null,
             Mark = "",
+            Entry = entry,
         };
         return new SheetFitter(site.Words).Fit(sheet, prose.Paragraphs);
     }

@@ -1,3 +1,5 @@
+using CareSheets.Species;
+
 namespace CareSheets.Pages;
 
 /// <summary>The home sheet given to the buyer: one page of A4 or Letter.</summary>
@@ -51,6 +53,8 @@ public sealed record HomeSheet : IPage
 
     /// <summary>Of all that the sheet shows.</summary>
     public required string Mark { get; init; }
+
+    internal Entry? Entry { get; init; }
 
     /// <summary>All that takes room on it.</summary>
     internal SheetText? Shown { get; init; }

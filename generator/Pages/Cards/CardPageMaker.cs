@@ -28,6 +28,7 @@ internal sealed class CardPageMaker(Site site)
             StyleHref = Routes.Between(address, Routes.CardStyle),
             Leaf = LeafMaker.Make(Imposition.Of(size, null)!, [plan])[0],
             Plan = plan,
+            Entry = entry,
             Dropped = Dropped(plan),
             PageHref = Routes.Between(address, Routes.Species(entry)),
         };

@@ -1,4 +1,5 @@
 using CareSheets.Paper.Layout;
+using CareSheets.Species;
 
 namespace CareSheets.Pages.Cards;
 
@@ -20,6 +21,8 @@ public sealed record TankCard : IPage
     public required string Dropped { get; init; }
 
     public required string PageHref { get; init; }
+
+    internal Entry? Entry { get; init; }
 
     /// <summary>What stands where, with what it leaves out and its mark.</summary>
     internal CardPlan? Plan { get; init; }

@@ -4,13 +4,18 @@ namespace CareSheets.Paper.Layout;
 /// <param name="Caption">What the code leads to, for who does not see it.</param>
 public sealed record CodePart(string Name, QrCode Code, string Caption) : ICardPart
 {
-    /// <summary>A module in mm: no smaller than 0.4, which phones read and shop printers print.</summary>
-    public const double Least = 0.4;
+    /// <summary>
+    /// The smallest module in mm: five dots of a printer of 300 to the inch. A module of a whole number of
+    /// dots prints as a clean square.
+    /// </summary>
+    public const double Least = 25.4 / 60;
 
-    private const double Roomy = 0.5;
-    private const double WidestShare = 0.4;
+    /// <summary>Six dots of 300 to the inch, three of 150.</summary>
+    public const double Roomy = 25.4 / 50;
+
+    private const double WidestShare = 0.46;
     private const double HighestShare = 0.55;
-    private const double RoomyShare = 0.4;
+    private const double RoomyShare = 0.46;
 
     public CardPlace Place => CardPlace.Corner;
 
