@@ -1,5 +1,7 @@
+using CareSheets.Arrivals;
 using CareSheets.Diagnostics;
 using CareSheets.Names;
+using CareSheets.Rules;
 using CareSheets.Species;
 
 namespace CareSheets.Collection;
@@ -10,13 +12,17 @@ namespace CareSheets.Collection;
 /// </summary>
 public sealed class CollectionLinker(KnownNames known, DiagnosticBag bag)
 {
+    /// <summary>The fish room's rules, hazards and demands, whose works are linked too.</summary>
+    public Practice Practice { get; init; } = Practice.None;
+
     public SpeciesCollection Link(
         Store store, IReadOnlyList<Entry> entries, IReadOnlyList<Reference> references,
-        IReadOnlyList<GlossaryTerm> glossary, FigureDeclarations figures)
+        IReadOnlyList<GlossaryTerm> glossary, FigureDeclarations figures, IReadOnlyList<Arrival>? arrivals = null)
     {
         foreach (var entry in entries)
         {
             CheckName(entry);
+            NomenclatureCheck.Check(entry, bag);
             CheckCountries(entry);
             CheckReferences(entry);
             CheckBorrowed(entry, entries);
@@ -25,7 +31,14 @@ public sealed class CollectionLinker(KnownNames known, DiagnosticBag bag)
         ParentCheck.Check(entries, bag);
         CheckAddresses(entries.SelectMany(e => e.Origin.WaterBodies));
         CheckGlossary(glossary);
-        return new SpeciesCollection(store, entries.DistinctBy(e => e.Name), references, glossary, figures, known);
+        CheckWorks(Practice.Rules.Select(r => r.Evidence).Concat(Practice.Hazards.Select(h => h.Evidence))
+            .Concat(Practice.Demands.Select(d => d.Evidence)), []);
+        var linked = new ArrivalLinker(known, entries, store, bag).Link(arrivals ?? []);
+        return new SpeciesCollection(store, entries.DistinctBy(e => e.Name), references, glossary, figures, known)
+        {
+            Practice = Practice,
+            Arrivals = new ArrivalBook(linked, store.Observation),
+        };
     }
 
     public static string Suggest(string name, IEnumerable<string> candidates) =>
@@ -50,14 +63,18 @@ public sealed class CollectionLinker(KnownNames known, DiagnosticBag bag)
                 ("suggestion", code.Value == "UK" ? "The United Kingdom is GB." : "Look it up by the country's name."));
     }
 
-    private void CheckReferences(Entry entry)
+    private void CheckReferences(Entry entry) => CheckWorks(
+        entry.Ranges.SelectMany(r => r.Kinds).Select(k => k.Evidence).Append(entry.Evidence)
+            .Concat(new[] { entry.Adult.Evidence, entry.Tank.Evidence, entry.Company.Evidence }.OfType<Evidence>()),
+        entry.References);
+
+    private void CheckWorks(IEnumerable<Evidence> evidence, IReadOnlyList<Sourced<string>> listed)
     {
         if (known.References is not { } keys)
             return;
-        var evidence = entry.Ranges.SelectMany(r => r.Kinds).Select(k => k.Evidence).Append(entry.Evidence)
-            .Where(e => e.Kind == EvidenceKind.Published)
+        var cited = evidence.Where(e => e.Kind == EvidenceKind.Published)
             .Select(e => new Sourced<string>(e.Key, e.Span));
-        foreach (var key in entry.References.Concat(evidence).Distinct().Where(k => !keys.Contains(k.Value)))
+        foreach (var key in listed.Concat(cited).Distinct().Where(k => !keys.Contains(k.Value)))
             bag.Add(LinkCodes.NoSuchReference, key.Span, ("name", key.Value), ("suggestion", Suggest(key.Value, keys)));
     }
 

@@ -1,4 +1,6 @@
+using CareSheets.Arrivals;
 using CareSheets.Names;
+using CareSheets.Rules;
 using CareSheets.Species;
 
 namespace CareSheets.Collection;
@@ -41,6 +43,9 @@ public sealed class SpeciesCollection
 
     public FigureDeclarations Figures { get; }
 
+    /// <summary>The fish room's rules, hazards and demands.</summary>
+    public Practice Practice { get; internal init; } = Practice.None;
+
     public KnownNames Known { get; }
 
     /// <summary>By scientific name.</summary>
@@ -64,6 +69,8 @@ public sealed class SpeciesCollection
 
     /// <summary>Entries by name of the river, basin or lake.</summary>
     public IReadOnlyDictionary<string, IReadOnlyList<Entry>> Waters { get; }
+
+    public ArrivalBook Arrivals { get; init; } = new([], Observation.Usual);
 
     /// <summary>The entry of a name, be it today's or a former one.</summary>
     public Entry? Find(string name) =>

@@ -23,6 +23,7 @@ internal static class CardLines
                 (settings.Trial ? ". A trial: not on record." : ".");
         else
             yield return hasErrors ? "Nothing was made."
+                : !settings.Stale ? "There is no card to make."
                 : "Every card on record shows what its entry says: nothing to print.";
     }
 

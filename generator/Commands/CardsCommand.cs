@@ -13,6 +13,9 @@ internal sealed class CardsCommand : Command<CardsSettings>
     {
         if (EntryNames.Unknown(settings.Names, settings.Content) is { } unknown)
             return WrongUse($"There is no entry {unknown}.");
+        if (settings.Arrival is { } arrival &&
+            !File.Exists(Path.Combine(settings.Content, "arrivals", arrival + ".yaml")))
+            return WrongUse($"There is no arrival {arrival} in {settings.Content}/arrivals.");
         var browser = settings.Browser ?? (settings.Pdf ? InstalledBrowser.Find(InstalledBrowser.Places()) : "");
         if (settings.Pdf && !File.Exists(browser))
             return WrongUse(settings.Browser is null ? InstalledBrowser.None : $"There is no browser {browser}.");
@@ -34,7 +37,7 @@ internal sealed class CardsCommand : Command<CardsSettings>
         if (bench.ReadCollection() is not { } collection || bench.ReadWords() is not { } words ||
             record is null || bench.Bag.HasErrors)
             return ([], null);
-        var site = new Site(collection, words, settings.UnitSystem);
+        var site = new Site(collection, words, settings.UnitSystem) { Law = bench.Law };
         var form = settings.Form(collection.Store.Cards);
         var cards = new CardChoice(site, settings, bench.Bag).Make(form, record);
         var sheets = new CardSheets(site, bench, settings);

@@ -29,6 +29,10 @@ internal sealed class CardsSettings : ContentSettings
     [Description("The sheet that several are printed on, A4 or Letter, or none for a page of the card's size each.")]
     public string? Sheet { get; init; }
 
+    [CommandOption("--arrival <NAME>")]
+    [Description("Cards of what came in an arrival, with price, count and origin; by its file name.")]
+    public string? Arrival { get; init; }
+
     [CommandOption("--stale")]
     [Description("Only cards that no longer show what their entry says.")]
     public bool Stale { get; init; }
@@ -77,6 +81,8 @@ internal sealed class CardsSettings : ContentSettings
             ? ValidationResult.Error($"--paper can't be “{Sheet}”: it is A4, Letter or none.")
         : Today is not null && !DateOnly.TryParseExact(Today, "yyyy-MM-dd", CultureInfo.InvariantCulture, default, out _)
             ? ValidationResult.Error($"--today can't be “{Today}”: write year-month-day, as in 2026-11-25.")
+        : Stale && Arrival is not null
+            ? ValidationResult.Error("--stale looks at every printed card, those of arrivals too; leave out --arrival.")
         : ValidationResult.Success();
 
     private PaperSize Stand(PaperSize size) => Orientation switch

@@ -1,3 +1,4 @@
+using CareSheets.Commands.Waters;
 using Spectre.Console;
 using Spectre.Console.Cli;
 
@@ -38,6 +39,11 @@ internal static class CommandLine
             .WithDescription("Draft the entry of a species that has arrived, from what its relatives say.")
             .WithExample("arrival", "\"Danio kyathit\"")
             .WithExample("arrival", "\"Devario aequipinnatus\"", "--family", "Danionidae");
+        configuration.AddCommand<PackingListCommand>("packing-list")
+            .WithDescription("Read a supplier's list and write its arrival, ready for a person to go through.")
+            .WithExample("packing-list", "larkwater.csv", "--supplier", "\"Larkwater Imports\"", "--date", "2026-11-24")
+            .WithExample("packing-list", "larkwater.csv", "--answer", "12=danio-rerio", "--again")
+            .WithExample("packing-list", "offer.xlsx", "--look");
         configuration.AddCommand<TankmatesCommand>("tankmates")
             .WithDescription("Will these species live together, in this tank, and why not.")
             .WithExample("tankmates", "danio-rerio", "betta-splendens")
@@ -48,6 +54,7 @@ internal static class CommandLine
             .WithExample("cards", "--pdf")
             .WithExample("cards", "danio-rerio", "betta-splendens", "--size", "90x55mm")
             .WithExample("cards", "--stale", "--paper", "Letter");
+        WaterBranch.Add(configuration);
     }
 
     /// <summary>A wrong call says what was wrong; anything else is a defect and shows where it happened.</summary>

@@ -1,6 +1,7 @@
 using System.ComponentModel;
 using CareSheets.Collection;
 using CareSheets.Diagnostics;
+using CareSheets.Housing;
 using CareSheets.Relatives;
 using Spectre.Console.Cli;
 
@@ -30,7 +31,10 @@ internal sealed class ProofCommand : Command<ProofSettings>
         {
             var relatives = RelativesEngine.Ask(collection);
             bench.Bag.Add(OutlierText.Describe(relatives));
-            accepted = [.. OutlierText.Accepted(relatives).Where(a => IsChosen(a.Diagnostic, settings))];
+            bench.Bag.Add(OxygenCheck.Describe(collection));
+            var waived = bench.ProofByRules(collection, DateOnly.FromDateTime(DateTime.Now));
+            accepted = [.. OutlierText.Accepted(relatives).Concat(waived).Where(a => IsChosen(a.Diagnostic, settings))];
+            ProofStep.Run(bench, collection);
             bench.RenderProse(collection);
         }
         if (EntryNames.Unknown(settings.Entries, settings.Content) is { } unknown)

@@ -1,9 +1,12 @@
 using System.ComponentModel;
 using System.Text;
 using CareSheets.Diagnostics;
+using CareSheets.Housing;
 using CareSheets.Pages;
 using CareSheets.Pages.Cards;
 using CareSheets.Pages.Mates;
+using CareSheets.Pages.Stock;
+using CareSheets.Pages.Waters;
 using CareSheets.Publishing;
 using CareSheets.Relatives;
 using CareSheets.Rendering;
@@ -45,6 +48,9 @@ internal sealed class SiteCommand : Command<SiteSettings>
         say("Asking the relatives");
         var relatives = RelativesEngine.Ask(collection);
         bench.Bag.Add(OutlierText.Describe(relatives));
+        bench.ProofByRules(collection);
+        bench.Bag.Add(OxygenCheck.Describe(collection));
+        ProofStep.Run(bench, collection);
         var prose = bench.RenderProse(collection);
         var theme = Theme.Read(settings.Theme, bench.Bag);
         if (bench.ReadWords() is not { } words || bench.Bag.HasErrors)
@@ -53,19 +59,26 @@ internal sealed class SiteCommand : Command<SiteSettings>
         say("Judging tankmates");
         var mates = Acquaintances.Of(collection);
         say("Making the pages");
-        var site = new Site(collection, words, settings.UnitSystem) { Relatives = relatives };
+        var site = new Site(collection, words, settings.UnitSystem) { Relatives = relatives, Law = bench.Law };
         var pages = PageSet.Make(site, mates, prose);
         bench.Bag.Add(PaperNotes.Of(pages));
         var files = Render(pages, new PageRenderer(theme, words), bench.Bag);
-        var data = MateData.Make(site, mates).Select(d => new SiteFile(d.Address, Encoding.UTF8.GetBytes(d.Text)));
-        var style = new SiteFile(Routes.CardStyle, Encoding.UTF8.GetBytes(CardPageMaker.Style(collection.Store.Cards.Size)));
+        var feed = ArrivalFeed.Make(site);
+        var data = MateData.Make(site, mates).Append(WaterData.Make(site))
+            .Select(d => new SiteFile(d.Address, Encoding.UTF8.GetBytes(d.Text)));
+        var style = CardPageMaker.Style(collection.Store.Cards.Size);
         bench.Bag.Add(words.Missing);
         var assets = ThemeAssets.Read(settings.Theme, bench.Bag);
         if (bench.Bag.HasErrors)
             return null;
 
         say("Writing the site and reading it again");
-        return new SiteWriter(settings.Into, bench.Bag).Write([.. files, .. data, style, .. assets], SiteCheck.Check);
+        return new SiteWriter(settings.Into, bench.Bag).Write(
+            [
+                .. files, .. data, new SiteFile(feed.Address, Encoding.UTF8.GetBytes(feed.Text)),
+                new SiteFile(Routes.CardStyle, Encoding.UTF8.GetBytes(style)), .. assets,
+            ],
+            SiteCheck.Check);
     }
 
     private static IReadOnlyList<SiteFile> Render(IReadOnlyList<IPage> pages, PageRenderer renderer, DiagnosticBag bag)

@@ -1,7 +1,9 @@
 using CareSheets.Collection;
 using CareSheets.Diagnostics;
 using CareSheets.Pages;
+using CareSheets.Proofing;
 using CareSheets.Reading;
+using CareSheets.Regulations;
 using CareSheets.Rendering;
 
 namespace CareSheets.Commands;
@@ -16,15 +18,18 @@ internal sealed class Workbench(ContentSettings settings)
 
     public IReadOnlyDictionary<string, SourceFile> Files { get; private set; } = new Dictionary<string, SourceFile>();
 
+    public LawBook Law { get; private set; } = LawBook.Empty;
+
     /// <summary>Reads the content, checks it against its schemas and links it.</summary>
     public SpeciesCollection? ReadCollection()
     {
         if (new ContentReader(settings.Content, settings.Schemas, Bag).Read() is not { } content)
             return null;
         Files = content.Files;
+        Law = content.Law;
         return content.Store is { } store
-            ? new CollectionLinker(content.Known, Bag)
-                .Link(store, content.Entries, content.References, content.Glossary, content.Figures)
+            ? new CollectionLinker(content.Known, Bag) { Practice = content.Practice }
+                .Link(store, content.Entries, content.References, content.Glossary, content.Figures, content.Arrivals)
             : null;
     }
 
@@ -40,6 +45,17 @@ internal sealed class Workbench(ContentSettings settings)
         foreach (var one in rendered)
             Bag.Add(one.Found);
         return rendered.Where(r => r.Prose is not null).ToDictionary(r => r.Name, r => r.Prose!);
+    }
+
+    /// <summary>What the fish room's rules say of every entry; what was waived is given, and not told.</summary>
+    /// <param name="collection">All entries.</param>
+    /// <param name="today">Nothing where it is not asked how old entries are.</param>
+    public IReadOnlyList<AcceptedDiagnostic> ProofByRules(SpeciesCollection collection, DateOnly? today = null)
+    {
+        var proof = new RuleProof(collection, today);
+        Bag.Add(proof.DescribeRules());
+        Bag.Add(collection.Entries.SelectMany(proof.Describe));
+        return [.. collection.Entries.SelectMany(proof.Waived)];
     }
 
     public Words? ReadWords() => WordsReader.Read(settings.Theme, Bag) is { } words

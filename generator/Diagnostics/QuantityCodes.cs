@@ -51,7 +51,7 @@ public static class QuantityCodes
 
     public static readonly DiagnosticCode KindsDisagree = new("QT315", Error,
         "The range {inner} ({innerText}) does not lie within {outer} ({outerText})",
-        "prefers lies within keep, and keep within survives.");
+        "prefers lies within keep; keep and breeding lie within survives.");
 
     public static readonly DiagnosticCode OpenEnd = new("QT316", Error,
         "{text} leaves an end open where one figure is needed", "Write one figure, as in {example}.");

@@ -11,6 +11,13 @@ internal static partial class Blanks
         return Blank().Replace(sentence, m => byBlank.GetValueOrDefault(m.Groups[1].Value, m.Value));
     }
 
+    /// <summary>Fills blanks that are paths of fields, such as <c>{adult.length}</c>.</summary>
+    public static string FillPaths(string sentence, Func<string, string> value) =>
+        Path().Replace(sentence, m => value(m.Groups[1].Value));
+
+    [GeneratedRegex(@"\{([^{}]*)\}")]
+    private static partial Regex Path();
+
     [GeneratedRegex(@"\{(\w+)\}")]
     private static partial Regex Blank();
 }

@@ -67,8 +67,23 @@ internal sealed class EntryFacts(Site site)
             yield return new Fact(Words["fact.level"], List("level", entry.Company.Levels));
         if (entry.Company.Eats.Count > 0)
             yield return new Fact(Words["fact.eats"], List("eats", entry.Company.Eats));
+        if (entry.Fields.Words("habits") is { Count: > 0 } habits)
+            yield return new Fact(Words["fact.habits"], List("habits", habits));
         if (entry.Adult.Sexes is { } sexes)
             yield return new Fact(Words["fact.sexes"], sexes.Value);
+    }
+
+    /// <summary>When it is about; nothing where the entry is silent.</summary>
+    public IEnumerable<Fact> Active(Entry entry)
+    {
+        if (entry.Activity is { } activity)
+            yield return new Fact(Words["fact.active"], List("when", activity.When));
+    }
+
+    public IEnumerable<Fact> Habitat(Entry entry)
+    {
+        if (entry.Origin.Habitats.Count > 0)
+            yield return new Fact(Words["fact.habitat"], Plain(entry.Origin.Habitats));
     }
 
     public string List(string group, IEnumerable<Sourced<string>> words) =>

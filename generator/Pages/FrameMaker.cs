@@ -5,9 +5,10 @@ public sealed class FrameMaker(Site site)
 {
     private static readonly IReadOnlyList<(string Key, string Address)> Menu =
     [
-        ("menu.home", Routes.Home), ("menu.species", Routes.AllSpecies), ("menu.families", Routes.Families),
+        ("menu.home", Routes.Home), ("menu.arrivals", Routes.NewArrivals), ("menu.species", Routes.AllSpecies),
+        ("menu.families", Routes.Families),
         ("menu.origins", Routes.Origins), ("menu.fits", Routes.FitsMyTank), ("menu.together", Routes.Together),
-        ("menu.words", Routes.Glossary), ("menu.about", Routes.About),
+        ("menu.water", Routes.WaterSums), ("menu.words", Routes.Glossary), ("menu.about", Routes.About),
     ];
 
     public PageFrame Make(string address, string title, string description, bool isListed = true)

@@ -74,7 +74,17 @@ public sealed record PapersPage(string Address, PageFrame Frame, IReadOnlyList<P
 
     /// <summary>To the values that relatives do not agree with.</summary>
     public required Link Flagged { get; init; }
+
+    /// <summary>To what the figures rest on.</summary>
+    public required Link Evidence { get; init; }
+    /// <summary>Docket and notes of each arrival, the newest first.</summary>
+    public required IReadOnlyList<ArrivalPapers> Arrivals { get; init; }
+
+    /// <summary>To the shop's waters that each species can live in.</summary>
+    public required Link Where { get; init; }
 }
+
+public sealed record ArrivalPapers(string Arrival, string DocketHref, string NotesHref);
 
 public sealed record PaperLine(string ScientificName, string VernacularName, string SheetHref, string CardHref);
 

@@ -1,5 +1,6 @@
 using CareSheets.Pages.Cards;
 using CareSheets.Pages.Mates;
+using CareSheets.Pages.Stock;
 using CareSheets.Tankmates;
 
 namespace CareSheets.Pages;
@@ -24,6 +25,7 @@ public static class PageSet
         [
             .. new StandingPageMaker(site).Make(), .. new MatePageMaker(site).Make(), .. ofSpecies,
             .. new TaxonPageMaker(site).Make(), .. new OriginPageMaker(site).Make(),
+            .. new StockPageSet(site).Make(),
         ];
     }
 }

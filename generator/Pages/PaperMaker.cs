@@ -1,4 +1,7 @@
+using CareSheets.Pages.Law;
 using CareSheets.Paper;
+using CareSheets.Proofing;
+using CareSheets.Rules;
 using CareSheets.Species;
 
 namespace CareSheets.Pages;
@@ -8,6 +11,10 @@ internal sealed class PaperMaker(Site site)
 {
     private readonly EntryFacts _facts = new(site);
     private readonly RangeRowMaker _rows = new(site);
+    private readonly LawMaker _law = new(site);
+    private readonly AdviceMaker _advice = new(site);
+
+    private IReadOnlyList<Hazard> Hazards => site.Collection.Practice.Hazards;
 
     public HomeSheet Sheet(Entry entry, SpeciesProse prose)
     {
@@ -25,11 +32,20 @@ internal sealed class PaperMaker(Site site)
                 ("order", entry.Order.Value), ("family", entry.Family.Value)),
             Room = [.. _facts.Room(entry)],
             Water = _rows.Make(entry),
-            Living = [.. _facts.WaterWords(entry), .. _facts.Food(entry), .. _facts.Company(entry), Origin(entry)],
+            Living =
+            [
+                .. _facts.WaterWords(entry), .. _facts.Food(entry), .. _facts.Company(entry), .. _facts.Active(entry),
+                Origin(entry), .. _facts.Habitat(entry), .. Demands(entry),
+            ],
+            Advice = [.. _advice.Facts(entry)],
+            Licence = site.Collection.Store.Licence ?? "",
+            Covers = _advice.Covers(entry),
             Prose = [],
             IsShortened = false,
             IsOnePage = true,
-            Cautions = [.. entry.Cautions.Select(c => c.Value)],
+            Cautions = [.. CautionsOf.Entry(entry, Hazards).Select(c => c.Brief)],
+            Everywhere = [.. CautionsOf.EveryAquarium(Hazards).Select(c => c.Brief)],
+            Law = _law.Paper(entry).InOne,
             EvidenceLine = EvidenceLine(entry),
             Reviewed = DateText.Of(entry.Reviewed, site.Words),
             PageAddress = page,
@@ -49,6 +65,13 @@ internal sealed class PaperMaker(Site site)
     }
 
     private Fact Origin(Entry entry) => new(site.Words["fact.origin"], Countries(entry));
+
+    private IEnumerable<Fact> Demands(Entry entry)
+    {
+        var demands = new DemandFacts(site).Brief(entry);
+        if (demands.Length > 0)
+            yield return new Fact(site.Words["fact.demands"], demands);
+    }
 
     private string Countries(Entry entry) => string.Join(site.Words["sentence.list_separator"],
         entry.Origin.CountryCodes.Select(c => CountryName.Of(c.Value, site.Words)));

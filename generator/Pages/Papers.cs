@@ -37,7 +37,24 @@ public sealed record HomeSheet : IPage
     /// <summary>Whether all that may not be left out fits on one page.</summary>
     public required bool IsOnePage { get; init; }
 
+    public bool HasProse => Prose.Count > 0 || IsShortened;
+
     public required IReadOnlyList<string> Cautions { get; init; }
+
+    /// <summary>Cautions that hold for every aquarium, in few words.</summary>
+    public required IReadOnlyList<string> Everywhere { get; init; }
+
+    /// <summary>Routine, settling in and costs.</summary>
+    public required IReadOnlyList<Fact> Advice { get; init; }
+
+    /// <summary>The shop's licence to sell animals, or empty.</summary>
+    public required string Licence { get; init; }
+
+    /// <summary>What the sheet tells of, never that it is lawful.</summary>
+    public required string Covers { get; init; }
+
+    /// <summary>What the lists of law say, in a few words.</summary>
+    public required string Law { get; init; }
 
     public required string EvidenceLine { get; init; }
 

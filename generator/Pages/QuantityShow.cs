@@ -27,6 +27,10 @@ public sealed class QuantityShow(Words words, UnitSystem units)
     /// <summary>A figure in the reader's first system, rounded to the nearest step and without "about".</summary>
     public string ShowExactly(StatedRange range) => Spell(QuantityFormat.In(range, units, Rounding.Nearest).Text);
 
+    /// <summary>A stated range in one system, never promising more than was said.</summary>
+    public string ShowIn(StatedRange range, UnitSystem system) =>
+        Spell(QuantityFormat.In(range, system, Rounding.Inward).Text);
+
     /// <summary>A range that nobody typed, in canonical units; the shop's own system comes first.</summary>
     public Shown Computed(Dimension dimension, double low, double high, Rounding rounding, UnitSystem first)
     {

@@ -20,11 +20,17 @@ public static class Routes
     public const string About = "about.html";
     public const string HowWell = "how-well.html";
     public const string Flagged = "papers/relatives.html";
+    public const string Evidence = "papers/evidence.html";
+    public const string WaterSums = "water.html";
+    public const string WaterData = "water-data.js";
+    public const string Where = "papers/where.html";
     public const string Together = "together.html";
     public const string FitsMyTank = "fits-my-tank.html";
     public const string MateNames = "tankmates-names.js";
     public const string MateVerdicts = "tankmates-verdicts.js";
     public const string MateNeeds = "tankmates-needs.js";
+    public const string NewArrivals = "new-arrivals.html";
+    public const string ArrivalFeed = "new-arrivals.atom";
     public const string Papers = "papers/index.html";
     public const string CardStyle = "papers/card.css";
 
@@ -35,6 +41,10 @@ public static class Routes
     public static string HomeSheet(Entry entry) => $"papers/sheet-{entry.Name}.html";
 
     public static string TankCard(Entry entry) => $"papers/card-{entry.Name}.html";
+
+    public static string Docket(string arrival) => $"papers/docket-{arrival}.html";
+
+    public static string TalkingNotes(string arrival) => $"papers/notes-{arrival}.html";
 
     public static string Taxon(TaxonRank rank, string name) => rank switch
     {

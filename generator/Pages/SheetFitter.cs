@@ -33,13 +33,14 @@ internal sealed class SheetFitter(Words words)
     private SheetText Text(HomeSheet sheet, IReadOnlyList<PaperParagraph> shown) => new(
         sheet.VernacularName,
         sheet.Water,
-        [sheet.Room, sheet.Living],
+        [sheet.Room, sheet.Living, sheet.Advice],
         [.. shown.Select(p => p.Text), .. sheet.IsShortened ? [words["page.paper_more"]] : Array.Empty<string>()],
-        [.. sheet.Cautions, words["page.vet"], words["page.never_release"]],
+        [.. sheet.Cautions, string.Join(' ', sheet.Everywhere)],
         [
             $"{words["page.paper_evidence"]}: {sheet.EvidenceLine} {words["page.reviewed"]}: {sheet.Reviewed} · KXT-MRC",
-            words["page.limits"],
-            $"{words["page.paper_web"]}: {sheet.PageAddress} · {sheet.Frame.StoreContact}",
+            $"{words["page.paper_law"]}: {sheet.Law}",
+            $"{sheet.Covers} {words["page.limits"]}",
+            $"{words["page.paper_web"]}: {sheet.PageAddress} · {sheet.Frame.StoreContact} · {sheet.Licence}",
         ]);
 
     /// <summary>In their order, without the day of the last reading, which changes no fact.</summary>
@@ -49,7 +50,7 @@ internal sealed class SheetFitter(Words words)
         .. text.Water.SelectMany(r => new[] { r.Label, r.First, r.Second, r.Brief }),
         .. text.Water.SelectMany(r => r.OtherKinds.SelectMany(k => new[] { k.Kind, k.First })),
         .. text.Facts.SelectMany(list => list).SelectMany(f => new[] { f.Label, f.Value, f.Note }),
-        .. text.Paragraphs, .. text.Cautions, sheet.EvidenceLine, sheet.PageAddress, sheet.Frame.StoreName,
-        sheet.Frame.StoreContact,
+        .. text.Paragraphs, .. text.Cautions, sheet.EvidenceLine, sheet.Law, sheet.Covers, sheet.PageAddress,
+        sheet.Frame.StoreName, sheet.Frame.StoreContact, sheet.Licence,
     ];
 }

@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using CareSheets.Collection;
 using CareSheets.Quantities;
+using CareSheets.Regulations;
 using CareSheets.Relatives;
 
 namespace CareSheets.Pages;
@@ -10,6 +11,9 @@ public sealed record Site(SpeciesCollection Collection, Words Words, UnitSystem 
 {
     /// <summary>Species as rows of lists, made once for each depth of page.</summary>
     internal ConcurrentDictionary<(string Entry, string Root), SpeciesRow> Rows { get; } = new();
+
+    /// <summary>Lists of law and duties of advice.</summary>
+    public LawBook Law { get; init; } = LawBook.Empty;
 
     /// <summary>What relatives say, asked once for all pages.</summary>
     public RelativesEngine Relatives

@@ -1,3 +1,4 @@
+using CareSheets.Pages.Law;
 using CareSheets.Pages.Mates;
 
 namespace CareSheets.Pages;
@@ -17,6 +18,9 @@ public sealed record SpeciesPage : IPage
 
     public required string VernacularName { get; init; }
 
+    /// <summary>How to say the scientific name, in a sentence.</summary>
+    public required string Say { get; init; }
+
     /// <summary>Further vernacular names in one line, or empty.</summary>
     public required string OtherNames { get; init; }
 
@@ -31,6 +35,12 @@ public sealed record SpeciesPage : IPage
 
     /// <summary>The handful of figures that a visitor looks for first.</summary>
     public required IReadOnlyList<Fact> Glance { get; init; }
+
+    /// <summary>What is in the shop by the record of arrivals; empty when nothing is.</summary>
+    public required IReadOnlyList<Fact> Stock { get; init; }
+
+    /// <summary>To the page of new arrivals.</summary>
+    public required string ArrivalsHref { get; init; }
 
     public required IReadOnlyList<Fact> Room { get; init; }
 
@@ -54,7 +64,22 @@ public sealed record SpeciesPage : IPage
 
     public required IReadOnlyList<Fact> Place { get; init; }
 
+    /// <summary>How many things it asks for, in a sentence.</summary>
+    public required string DemandCount { get; init; }
+
+    /// <summary>Where the limits come from at which something counts, or empty.</summary>
+    public required string DemandLimits { get; init; }
+
+    /// <summary>What it asks for, by respect, each with its figures.</summary>
+    public required IReadOnlyList<Fact> Demands { get; init; }
+
+    /// <summary>Of this species, the gravest first.</summary>
     public required IReadOnlyList<string> Cautions { get; init; }
+
+    /// <summary>Cautions that hold for every aquarium.</summary>
+    public required IReadOnlyList<string> Everywhere { get; init; }
+    /// <summary>What the lists of law say.</summary>
+    public required LawLines Law { get; init; }
 
     /// <summary>Which figures rest on what, in sentences.</summary>
     public required IReadOnlyList<Fact> Evidence { get; init; }

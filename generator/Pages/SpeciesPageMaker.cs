@@ -1,6 +1,10 @@
 using CareSheets.Collection;
 using CareSheets.Diagnostics;
+using CareSheets.Pages.Law;
 using CareSheets.Pages.Mates;
+using CareSheets.Proofing;
+using CareSheets.Rules;
+using CareSheets.Pages.Stock;
 using CareSheets.Species;
 using CareSheets.Tankmates;
 
@@ -10,8 +14,14 @@ namespace CareSheets.Pages;
 internal sealed class SpeciesPageMaker(Site site, Acquaintances mates)
 {
     private readonly EntryFacts _facts = new(site);
+    private readonly DemandFacts _demands = new(site);
+    private readonly EvidenceFacts _evidence = new(site);
     private readonly RangeRowMaker _rows = new(site);
     private readonly MateListMaker _mates = new(site, mates);
+    private readonly StockFacts _stock = new(site);
+    private readonly LawMaker _law = new(site);
+
+    private IReadOnlyList<Hazard> Hazards => site.Collection.Practice.Hazards;
 
     public SpeciesPage Make(Entry entry, Html prose)
     {
@@ -26,25 +36,33 @@ internal sealed class SpeciesPageMaker(Site site, Acquaintances mates)
             ScientificName = entry.ScientificName.Value.ToString(),
             Authorship = entry.Authorship.Value.Text,
             VernacularName = entry.VernacularName,
+            Say = new SayText(site.Words).Of(entry.Respelling),
             OtherNames = _facts.Plain(entry.VernacularNames.Skip(1)),
             FormerNames = [.. entry.FormerNames.Select(n => n.Value.ToString())],
             TradeCodes = _facts.Plain(entry.TradeCodes),
             Classification = Classification(entry, address),
             Prose = prose,
             Glance = Glance(entry, water),
+            Stock = _stock.Make(entry),
+            ArrivalsHref = Routes.Between(address, Routes.NewArrivals),
             Room = [.. _facts.Room(entry)],
             Water = water,
             WaterWords = [.. _facts.WaterWords(entry)],
             Food = [.. _facts.Food(entry)],
-            Company = [.. _facts.Company(entry)],
+            Company = [.. _facts.Company(entry), .. _facts.Active(entry)],
             Mates = _mates.Make(entry),
             Relatives = Relatives(entry, address),
             Countries = [.. entry.Origin.CountryCodes.Select(c => Country(c, address))],
             Waters = [.. entry.Origin.WaterBodies.Select(w => Water(w, address))],
             Place = Place(entry),
-            Cautions = [.. entry.Cautions.Select(c => c.Value)],
-            Evidence = new EvidenceFacts(site).Make(entry),
-            References = [.. entry.References.Select(r => site.Collection.References[r.Value]).Select(Citations.Line)],
+            DemandCount = _demands.Count(entry),
+            DemandLimits = _demands.Limits(entry),
+            Demands = _demands.Make(entry),
+            Cautions = [.. CautionsOf.Entry(entry, Hazards).Select(c => c.Text)],
+            Everywhere = [.. CautionsOf.EveryAquarium(Hazards).Select(c => c.Text)],
+            Law = _law.Page(entry),
+            Evidence = [.. _evidence.Make(entry), .. _evidence.Cautions(entry)],
+            References = [.. _evidence.Works(entry).Select(k => Citations.Line(site.Collection.References[k]))],
             Reviewed = DateText.Of(entry.Reviewed, site.Words),
             SheetHref = Routes.Between(address, Routes.HomeSheet(entry)),
             CardHref = Routes.Between(address, Routes.TankCard(entry)),
@@ -96,8 +114,6 @@ internal sealed class SpeciesPageMaker(Site site, Acquaintances mates)
         var facts = new List<Fact>();
         if (entry.Origin.Locality is { } locality)
             facts.Add(new Fact(site.Words["fact.locality"], locality.Value));
-        if (entry.Origin.Habitats.Count > 0)
-            facts.Add(new Fact(site.Words["fact.habitat"], _facts.Plain(entry.Origin.Habitats)));
-        return facts;
+        return [.. facts, .. _facts.Habitat(entry)];
     }
 }

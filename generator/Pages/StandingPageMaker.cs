@@ -1,5 +1,7 @@
 using System.Globalization;
 using CareSheets.Collection;
+using CareSheets.Pages.Stock;
+using CareSheets.Pages.Waters;
 using CareSheets.Species;
 
 namespace CareSheets.Pages;
@@ -21,6 +23,9 @@ internal sealed class StandingPageMaker(Site site)
         yield return Papers();
         yield return new RecordPageMaker(site).Make();
         yield return new FlaggedPageMaker(site).Make();
+        yield return new EvidencePageMaker(site).Make();
+        yield return new WaterPageMaker(site).Make();
+        yield return new WherePageMaker(site).Make();
         foreach (var (slug, former) in site.Collection.FormerNames)
             yield return Moved(slug, former);
     }
@@ -100,6 +105,9 @@ internal sealed class StandingPageMaker(Site site)
                 Routes.Between(address, Routes.HomeSheet(e)), Routes.Between(address, Routes.TankCard(e))))])
         {
             Flagged = new Link(site.Words["flagged.title"], Routes.Between(address, Routes.Flagged)),
+            Evidence = new Link(site.Words["lacking.title"], Routes.Between(address, Routes.Evidence)),
+            Arrivals = new StockPageSet(site).Papers(address),
+            Where = new Link(site.Words["housing.title"], Routes.Between(address, Routes.Where)),
         };
     }
 

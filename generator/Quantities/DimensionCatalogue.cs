@@ -17,6 +17,12 @@ public static class DimensionCatalogue
     public static readonly Dimension Conductivity = SolutionUnits.Conductivity;
     public static readonly Dimension Salinity = SolutionUnits.Salinity;
     public static readonly Dimension Duration = DurationUnits.LifeSpan;
+    public static readonly Dimension Concentration = SolutionUnits.Dissolved;
+    public static readonly Dimension Ammonia = AmmoniaUnits.Content;
+    public static readonly Dimension Pressure = AirUnits.Pressure;
+    public static readonly Dimension Altitude = AirUnits.Height;
+    public static readonly Dimension Elapsed = ElapsedUnits.Time;
+    public static readonly Dimension Share = ShareUnits.OfAWhole;
 
     private static readonly FrozenDictionary<string, Dimension> ByKey =
         All.ToFrozenDictionary(dimension => dimension.Key);
@@ -29,6 +35,7 @@ public static class DimensionCatalogue
     [
         Temperature, TemperatureDifference, Acidity, AcidityDifference, GeneralHardness,
         CarbonateHardness, Length, Volume, Conductivity, Salinity, Duration,
+        Concentration, Ammonia, Pressure, Altitude, Elapsed, Share,
     ];
 
     /// <summary>What two values of a dimension differ by: of an amount, an amount of its own kind.</summary>

@@ -63,6 +63,7 @@ internal sealed class CareBinder(EntrySchema schema, QuantityBinder quantities, 
         CheckWithin(range, RangeKind.Prefers, RangeKind.Keep, path);
         CheckWithin(range, RangeKind.Keep, RangeKind.Survives, path);
         CheckWithin(range, RangeKind.Prefers, RangeKind.Survives, path);
+        CheckWithin(range, RangeKind.Breeding, RangeKind.Survives, path);
     }
 
     private void CheckWithin(CareRange range, RangeKind inner, RangeKind outer, string path)

@@ -1,4 +1,7 @@
+using CareSheets.Arrivals;
 using CareSheets.Diagnostics;
+using CareSheets.Rules;
+using CareSheets.Regulations;
 using CareSheets.Species;
 
 namespace CareSheets.Reading;
@@ -15,4 +18,12 @@ public sealed record Content(
     IReadOnlyList<Reference> References,
     IReadOnlyList<GlossaryTerm> Glossary,
     FigureDeclarations Figures,
-    IReadOnlyDictionary<string, SourceFile> Files);
+    IReadOnlyDictionary<string, SourceFile> Files)
+{
+    /// <summary>The fish room's rules, hazards and demands.</summary>
+    public Practice Practice { get; init; } = Practice.None;
+    /// <summary>By file name.</summary>
+    public IReadOnlyList<Arrival> Arrivals { get; init; } = [];
+
+    public LawBook Law { get; init; } = LawBook.Empty;
+}

@@ -1,5 +1,7 @@
 using System.Collections.Concurrent;
 using CareSheets.Diagnostics;
+using CareSheets.Reading.Conditions;
+using CareSheets.Rules;
 using CareSheets.Species;
 
 namespace CareSheets.Reading;
@@ -8,9 +10,10 @@ namespace CareSheets.Reading;
 /// Reads a content folder with its schemas. Entries are read side by side; what is found is put
 /// in order afterwards, so the outcome does not depend on which came first.
 /// </summary>
-public sealed class ContentReader(string contentFolder, string schemaFolder, DiagnosticBag bag)
+public sealed partial class ContentReader(string contentFolder, string schemaFolder, DiagnosticBag bag)
 {
     private readonly ConcurrentDictionary<string, SourceFile> _files = new();
+    private EntrySchema? _schema;
 
     /// <summary>Nothing when a folder or a schema is missing; then the bag says why.</summary>
     public Content? Read()
@@ -21,9 +24,10 @@ public sealed class ContentReader(string contentFolder, string schemaFolder, Dia
         var store = Schema("store.schema.json");
         var references = Schema("references.schema.json");
         var glossary = Schema("glossary.schema.json");
-        if (entries is null || store is null || references is null || glossary is null)
+        var arrivals = Schema("arrival.schema.json");
+        if (entries is null || store is null || references is null || glossary is null || arrivals is null)
             return null;
-        var schema = new EntrySchema(entries);
+        var schema = _schema = new EntrySchema(entries);
         var (bound, names, drafts) = ReadEntries(schema);
         var works = YamlFile("references.yaml", references);
         var words = YamlFile("glossary.yaml", glossary);
@@ -35,8 +39,37 @@ public sealed class ContentReader(string contentFolder, string schemaFolder, Dia
             works is null ? [] : KeyedBinder.References(works),
             words is null ? [] : KeyedBinder.Glossary(words),
             schema.Figures,
-            _files);
+            _files)
+        {
+            Practice = ReadPractice(schema),
+            Arrivals = new ArrivalReader(arrivals, bag).Read(
+                Path.Combine(contentFolder, "arrivals"), Shown, file => _files[file.Path] = file),
+            Law = new LawReader(contentFolder, schemaFolder, _files, bag).Read(),
+        };
     }
+
+    private Practice ReadPractice(EntrySchema schema)
+    {
+        var binder = new PracticeBinder(schema, bag);
+        YamlMapping? File(string name) =>
+            Schema($"{name}.schema.json") is { } form ? YamlFile($"{name}.yaml", form) : null;
+        var (rules, hazards) = (File("rules"), File("hazards"));
+        var told = binder.Hazards(hazards);
+        return new Practice(binder.Rules(rules), told, binder.Demands(File("demands")))
+        {
+            RuleNames = Keys(rules),
+            HazardsFile = hazards?.Fields.Count == told.Count ? hazards.Span : null,
+        };
+    }
+
+    /// <summary>The shop alone, for sums that need no species. Nothing where there is no readable store.yaml.</summary>
+    public Store? ReadStore() =>
+        HasFolder(schemaFolder, "--content") && Schema("store.schema.json") is { } store &&
+        YamlFile("store.yaml", store) is { } root
+            ? StoreBinder.Bind(root, new QuantityBinder(bag), store, bag)
+            : null;
+
+    public IReadOnlyDictionary<string, SourceFile> Files => _files;
 
     private static HashSet<string>? Keys(YamlMapping? root) => root?.Fields.Select(f => f.Key.Text).ToHashSet();
 

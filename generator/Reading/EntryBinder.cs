@@ -1,6 +1,6 @@
-using System.Globalization;
 using CareSheets.Diagnostics;
 using CareSheets.Names;
+using CareSheets.Reading.Conditions;
 using CareSheets.Species;
 
 namespace CareSheets.Reading;
@@ -29,7 +29,8 @@ internal sealed class EntryBinder(EntrySchema schema, DiagnosticBag bag)
             fields.Text("scientificNameAuthorship") is not { } authorship || evidence is null ||
             fields.Text("order") is not { } order || fields.Text("family") is not { } family ||
             fields.Texts("vernacularName") is not { Count: > 0 } vernacular ||
-            adult is null || tank is null || company is null || Date(fields) is not { } reviewed)
+            adult is null || tank is null || company is null ||
+            new DateBinder(bag).Day(fields.Text("reviewed"), "reviewed") is not { } reviewed)
             return null;
         return new Entry
         {
@@ -40,6 +41,7 @@ internal sealed class EntryBinder(EntrySchema schema, DiagnosticBag bag)
             OriginalName = original,
             VernacularNames = vernacular,
             FormerNames = [.. fields.Texts("formerNames").Select(Name).OfType<Sourced<ScientificName>>()],
+            Say = fields.Text("say"),
             TradeCodes = fields.Texts("tradeCodes"),
             Order = order,
             Family = family,
@@ -54,20 +56,16 @@ internal sealed class EntryBinder(EntrySchema schema, DiagnosticBag bag)
             Cautions = fields.Texts("cautions"),
             Evidence = evidence,
             References = fields.Texts("references"),
-            Reviewed = reviewed,
+            Reviewed = reviewed.Value,
             Prose = new Prose(text.Prose, file.Span(text.ProseLine, 1)),
-            Accepted = Accepted(fields),
+            Accepted = AnswersBinder.Accepted(fields),
+            Waived = AnswersBinder.Waived(fields),
+            Fields = new EntryFieldsBinder(schema.Catalogue)
+                .Bind(root, new Sourced<string>(text.Prose, file.Span(text.ProseLine, 1))),
+            Activity = AdviceBinder.Activity(fields, evidence),
+            Advice = AdviceBinder.Advice(fields),
         };
     }
-
-    private static IReadOnlyList<Acceptance> Accepted(Fields fields) =>
-        fields.Node("accepted") is not YamlSequence { Items: var items }
-            ? []
-            : [.. from item in items.OfType<YamlMapping>()
-                  let one = new Fields(item)
-                  where one.Text("figure") is not null && one.Text("value") is not null
-                  select new Acceptance(
-                      one.Text("figure")!, one.Text("value")!, one.Text("reason")?.Value ?? "")];
 
     private static Origin Origin(Fields origin) => new(
         origin.Texts("countryCode"), origin.Texts("waterBody"), origin.Text("locality"), origin.Texts("habitat"));
@@ -80,7 +78,7 @@ internal sealed class EntryBinder(EntrySchema schema, DiagnosticBag bag)
         var span = _quantities.Bind(adult.Text("lifeSpan"), schema.Quantity("adult.lifeSpan"), "adult.lifeSpan");
         return length is null || adult.Text("shape") is not { } shape || adult.Text("mouth") is not { } mouth
             ? null
-            : new Adult(length, height, shape, mouth, span, adult.Text("sexes"));
+            : new Adult(length, height, shape, mouth, span, adult.Text("sexes")) { Evidence = Own(adult) };
     }
 
     private Tank? Tank(Fields fields)
@@ -92,7 +90,7 @@ internal sealed class EntryBinder(EntrySchema schema, DiagnosticBag bag)
         return length is null || volume is null ||
             tank.Text("substrate") is not { } substrate || tank.Text("lid") is not { } lid
             ? null
-            : new Tank(length, width, height, volume, substrate, lid, tank.Texts("needs"));
+            : new Tank(length, width, height, volume, substrate, lid, tank.Texts("needs")) { Evidence = Own(tank) };
     }
 
     private static Company? Company(Fields fields)
@@ -101,8 +99,13 @@ internal sealed class EntryBinder(EntrySchema schema, DiagnosticBag bag)
         return company.Text("lives") is { } lives && company.Integer("group") is { } group &&
             company.Text("own kind") is { } own && company.Text("others") is { } others
             ? new Company(lives, group, own, others, company.Texts("level"), company.Texts("eats"))
+            {
+                Evidence = Own(company),
+            }
             : null;
     }
+
+    private static Evidence? Own(Fields part) => EvidenceWord.Read(part.Text("evidence"));
 
     public static bool IsDraft(Fields fields) => fields.Text("draft")?.Value is "true" or "True" or "TRUE";
 
@@ -111,19 +114,6 @@ internal sealed class EntryBinder(EntrySchema schema, DiagnosticBag bag)
 
     private static Sourced<ScientificName>? Name(Sourced<string> text) =>
         ScientificName.Parse(text.Value) is { } name ? text.With(name) : null;
-
-    /// <summary>The schema sees the form of a date, not whether the calendar has that day.</summary>
-    private DateOnly? Date(Fields fields)
-    {
-        if (fields.Text("reviewed") is not { } text)
-            return null;
-        const string form = "yyyy-MM-dd";
-        if (DateOnly.TryParseExact(text.Value, form, CultureInfo.InvariantCulture, DateTimeStyles.None, out var date))
-            return date;
-        if (text.Value.Length == form.Length && text.Value[4] == '-' && text.Value[7] == '-')
-            bag.Add(Diagnostic.Of(SchemaCodes.NoSuchDay, text.Span, ("value", text.Value)).At("reviewed"));
-        return null;
-    }
 
     /// <summary>Stands in while the figures of an entry without evidence are checked; it is never shown.</summary>
     private static Evidence Unknown(YamlMapping root) => new(EvidenceKind.FromMemory, "", root.Span);

@@ -1,3 +1,4 @@
+using CareSheets.Reading.Conditions;
 using CareSheets.Species;
 using Newtonsoft.Json.Linq;
 
@@ -14,6 +15,7 @@ internal sealed class EntrySchema
     public EntrySchema(ContentSchema schema)
     {
         Schema = schema;
+        Catalogue = new FieldCatalogue(schema);
         var care = (JObject)schema.Text["properties"]!["care"]!["properties"]!;
         Ranges = [.. care.Properties().Where(p => p.Value["x-dimension"] is not null)
             .Select(p => QuantityDeclaration.CareRange(p.Name, (JObject)p.Value))];
@@ -25,6 +27,9 @@ internal sealed class EntrySchema
     }
 
     public ContentSchema Schema { get; }
+
+    /// <summary>Every field that a condition can ask about.</summary>
+    public FieldCatalogue Catalogue { get; }
 
     public IReadOnlyList<CareRangeDeclaration> Ranges { get; }
 

@@ -21,8 +21,10 @@ internal sealed class Fields(YamlMapping? mapping)
         ? [.. sequence.Items.Select(Text).OfType<Sourced<string>>()]
         : [];
 
-    public Sourced<int>? Integer(string name) =>
-        Text(name) is { } text && int.TryParse(text.Value, NumberStyles.None, CultureInfo.InvariantCulture, out var n)
+    public Sourced<int>? Integer(string name) => Integer(Node(name));
+
+    public static Sourced<int>? Integer(YamlNode? node) =>
+        Text(node) is { } text && int.TryParse(text.Value, NumberStyles.None, CultureInfo.InvariantCulture, out var n)
             ? text.With(n)
             : null;
 

@@ -28,8 +28,19 @@ internal static class StoreBinder
         {
             RelativesDisagree = Limits(fields, schema, quantities),
             Cards = CardFormBinder.Bind(fields.Inner("cards"), paper.Value, bag),
+            Observation = Observation(fields.Inner("observation")),
+            Currency = fields.Text("currency")?.Value,
+            Altitude = AltitudeOf(fields, schema, quantities),
+            WaterLimits = new WaterLimitsBinder(schema, quantities).Bind(fields.Node("waterLimits") as YamlMapping),
+            Advice = AdviceBinder.Advice(fields),
+            Licence = fields.Text("licence")?.Value,
         };
     }
+
+    private static Observation Observation(Fields fields) =>
+        fields.Integer("days") is { } days && fields.Text("source") is { } source
+            ? new Observation(days.Value, source.Value)
+            : Species.Observation.Usual;
 
     private static Dictionary<string, double> Limits(Fields fields, ContentSchema schema, QuantityBinder quantities)
     {
@@ -40,6 +51,12 @@ internal static class StoreBinder
             .Where(f => f.Value.High is not null)
             .ToDictionary(f => f.Key, f => f.Value.High!.Value);
     }
+
+    private static Altitude AltitudeOf(Fields fields, ContentSchema schema, QuantityBinder quantities) =>
+        schema.Declaration("altitude") is { } declared &&
+        quantities.BindClosed(fields.Text("altitude"), QuantityDeclaration.From(declared), "altitude") is { } bound
+            ? Altitude.FromMetres(bound.Value.High!.Value)
+            : default;
 
     private static StoreWater Water(YamlMapping water, JObject declared, string path, QuantityBinder quantities)
     {

@@ -22,9 +22,7 @@ internal sealed record FigureFit(
     public static FigureFit Make(ComparedFigure figure, Kinship kinship, IReadOnlySet<int> setAside)
     {
         var scale = new ComparisonScale(figure.Declaration);
-        var values = kinship.Entries
-            .Select(e => figure.Own(e) is { } own ? scale.Of(own.Value) : null)
-            .ToList();
+        var values = kinship.Entries.Select(e => StatedBy(e, figure, scale)).ToList();
         return Make(figure, scale, values, kinship, setAside);
     }
 
@@ -42,6 +40,23 @@ internal sealed record FigureFit(
             SetAside = setAside,
         };
     }
+
+    /// <summary>The same fit beside what an entry states now.</summary>
+    public FigureFit With(int index, Species.Entry entry)
+    {
+        var values = Values.ToArray();
+        values[index] = StatedBy(entry, Figure, Scale);
+        return this with { Values = values };
+    }
+
+    /// <summary>As a row beside which other figures are foretold.</summary>
+    public Row ToRow() => new(
+        entry => StatedBy(entry, Figure, Scale)?.Middle,
+        [.. Values.Select((v, entry) => SetAside.Contains(entry) ? null : v?.Middle)],
+        [.. Values.Select((_, entry) => Foretold(entry))]);
+
+    private static ScaledRange? StatedBy(Species.Entry entry, ComparedFigure figure, ComparisonScale scale) =>
+        figure.Own(entry) is { } own ? scale.Of(own.Value) : null;
 
     /// <summary>What the others say of an entry's middle, its own value left out; nothing without a fit.</summary>
     public Normal? Foretold(int entry) => Middles.Fit?.Predictions.WithoutOwnValue(entry);

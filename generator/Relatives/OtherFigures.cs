@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using CareSheets.Species;
 using CareSheets.Statistics;
 
 namespace CareSheets.Relatives;
@@ -36,11 +37,22 @@ internal sealed class OtherFigures
         Helps = helps ?? [.. Savings.Select(saving => saving >= WorthIt)];
     }
 
+    private OtherFigures(OtherFigures learnt, IReadOnlyList<Row> rows)
+    {
+        (_tree, _rows, _fits, _lessons) = (learnt._tree, rows, learnt._fits, learnt._lessons);
+        (Savings, Helps) = (learnt.Savings, learnt.Helps);
+    }
+
     /// <param name="Saving">Part of the mean absolute error that it saves; below 0 if it harms.</param>
     private sealed record Lesson(NestedRegression Regression, double Saving);
 
     /// <summary>By figure, the share of the leave-one-out error that all others save; below 0 if they harm.</summary>
     public double[] Savings { get; }
+
+    /// <summary>What was learnt, beside what one entry says now.</summary>
+    /// <param name="aside">Its figures that must not speak of others.</param>
+    public OtherFigures With(int index, Entry entry, IReadOnlySet<int> aside) => new(
+        this, [.. _rows.Select((row, i) => row.With(index, aside.Contains(i) ? null : row.Of(entry)))]);
 
     /// <summary>By figure, whether the others are used.</summary>
     public IReadOnlyList<bool> Helps { get; }
@@ -48,9 +60,9 @@ internal sealed class OtherFigures
     /// <summary>What relatives and the entry's other numbers foretell, its own value left out.</summary>
     public Normal? Foretold(int figure, int entry)
     {
-        var used = Usable(figure).Where(row => _rows[row].Values[entry] is not null);
-        return Helps[figure] && LessonOf(figure, [.. used]) is { Saving: > 0 } lesson
-            ? lesson.Regression.WithoutOwnValue(entry)
+        int[] used = [.. Usable(figure).Where(row => _rows[row].Values[entry] is not null)];
+        return Helps[figure] && LessonOf(figure, used) is { Saving: > 0 } lesson
+            ? lesson.Regression.WithoutOwnValue(entry, [.. used.Select(row => _rows[row].Number(entry))])
             : _fits[figure].Foretold(entry);
     }
 
@@ -77,7 +89,8 @@ internal sealed class OtherFigures
             return null;
         var regression = NestedRegression.Compute(
             sample, columns, Widened(remainder.Variances, sample.Count, columns.Length), Ridge);
-        var (after, before) = (Error(figure, regression.WithoutOwnValue), Error(figure, _fits[figure].Foretold));
+        var after = Error(figure, e => regression.WithoutOwnValue(e, [.. columns.Select(c => c[e])]));
+        var before = Error(figure, _fits[figure].Foretold);
         return new Lesson(regression, before > 0 ? 1 - after / before : 0);
     }
 

@@ -30,34 +30,54 @@ internal sealed class OutlierSearch(RelativesEngine engine)
 
     private readonly HashSet<(int Figure, int Entry)> _accepted = Accepted(engine);
 
-    private readonly record struct Tested(int Figure, int Entry, double Deviate);
+    /// <summary>Every stated value, as it was tested last.</summary>
+    public IReadOnlyList<Tested> Tests { get; private set; } = [];
 
     public IReadOnlyList<Outlier> Run()
     {
         var flagged = new HashSet<(int Figure, int Entry)>();
-        IReadOnlyList<Tested> tests = [];
         for (var round = 0; round < MostRounds; round++)
         {
             engine.Fit(flagged);
-            tests = Tests();
-            var next = Flag(tests);
+            Tests = [.. Enumerable.Range(0, engine.Kinship.Entries.Count).SelectMany(TestsOf)];
+            var next = Flag();
             if (next.SetEquals(flagged))
                 break;
             flagged = next;
         }
-        return
-        [
-            .. tests.Where(t => flagged.Contains((t.Figure, t.Entry)) || Math.Abs(t.Deviate) >= Threshold(t))
-                .OrderBy(t => t.Entry).ThenBy(t => t.Figure)
-                .Select(t => OutlierMaker.Make(engine, t.Figure, t.Entry, flagged.Contains((t.Figure, t.Entry)))),
-        ];
+        return Outliers(flagged, _ => true);
     }
+
+    /// <summary>Tests one entry anew among all others as they were tested before.</summary>
+    /// <param name="setAside">Told which of its figures must not speak of the others.</param>
+    public IReadOnlyList<Outlier> Again(int entry, IReadOnlyList<Tested> before, Action<IReadOnlySet<int>> setAside)
+    {
+        var flagged = new HashSet<(int Figure, int Entry)>();
+        for (var round = 0; round < MostRounds; round++)
+        {
+            setAside(flagged.Select(f => f.Figure).ToHashSet());
+            Tests = [.. before.Where(t => t.Entry != entry), .. TestsOf(entry)];
+            var next = Flag().Where(f => f.Entry == entry).ToHashSet();
+            if (next.SetEquals(flagged))
+                break;
+            flagged = next;
+        }
+        return Outliers(flagged, t => t.Entry == entry);
+    }
+
+    private IReadOnlyList<Outlier> Outliers(HashSet<(int, int)> flagged, Func<Tested, bool> asked) =>
+    [
+        .. Scaled().Where(asked)
+            .Where(t => flagged.Contains(t.Value) || Math.Abs(t.Deviate) >= Threshold(t))
+            .OrderBy(t => t.Entry).ThenBy(t => t.Figure)
+            .Select(t => OutlierMaker.Make(engine, t.Figure, t.Entry, flagged.Contains(t.Value))),
+    ];
 
     /// <summary>
     /// An acceptance has a purpose while its value stands out at all; were it to lose it whenever some
     /// other entry changes, it would come and go.
     /// </summary>
-    private double Threshold(Tested test) => _accepted.Contains((test.Figure, test.Entry)) ? StillOdd : SecondLook;
+    private double Threshold(Tested test) => _accepted.Contains(test.Value) ? StillOdd : SecondLook;
 
     /// <summary>
     /// Values that a writer has accepted as they stand. They are true, so they teach their relatives like any
@@ -67,30 +87,24 @@ internal sealed class OutlierSearch(RelativesEngine engine)
     [
         .. from figure in engine.Figures.Index()
            from entry in engine.Kinship.Entries.Index()
-           where figure.Item.Own(entry.Item) is { } own &&
+           where entry.Item.Accepted.Count > 0 && figure.Item.Own(entry.Item) is { } own &&
                OutlierMaker.AcceptanceOf(entry.Item, figure.Item, own.Value) is not null
            select (figure.Index, entry.Index),
     ];
 
+    private IEnumerable<Tested> TestsOf(int entry) =>
+        from fit in engine.Fits.Index()
+        where fit.Item.Figure.IsAudited && fit.Item.Values[entry] is not null
+        let foretold = engine.Foretold(fit.Index, entry)
+        where foretold is not null
+        select new Tested(fit.Index, entry, foretold.Z(fit.Item.Values[entry]!.Value.Middle));
+
     /// <summary>Every value's deviate, by the scatter of its figure's deviates.</summary>
-    private IReadOnlyList<Tested> Tests()
+    private IEnumerable<Tested> Scaled() => Tests.GroupBy(t => t.Figure).SelectMany(figure =>
     {
-        var tests =
-            from fit in engine.Fits.Index()
-            from value in fit.Item.Values.Index()
-            where value.Item is not null && fit.Item.Figure.IsAudited
-            let foretold = engine.Foretold(fit.Index, value.Index)
-            where foretold is not null
-            select new Tested(fit.Index, value.Index, foretold.Z(value.Item!.Value.Middle));
-        return
-        [
-            .. tests.GroupBy(t => t.Figure).SelectMany(figure =>
-            {
-                var spread = SpreadOf([.. figure.Select(t => t.Deviate)]);
-                return figure.Select(t => t with { Deviate = t.Deviate / spread });
-            }),
-        ];
-    }
+        var spread = SpreadOf([.. figure.Select(t => t.Deviate)]);
+        return figure.Select(t => t with { Deviate = t.Deviate / spread });
+    });
 
     /// <summary>
     /// How far ordinary deviates really scatter: 1 if the fit's variances are right. Where many values
@@ -100,16 +114,14 @@ internal sealed class OutlierSearch(RelativesEngine engine)
     /// </summary>
     private static double SpreadOf(double[] deviates)
     {
-        if (deviates.Length == 0)
-            return 1;
         var spread = SortedSample.From([.. deviates.Select(Math.Abs)]).Median!.Value * 1.4826;
         return deviates.Length < FewestForSpread ? Math.Max(1, spread) : Math.Max(SmallestSpread, spread);
     }
 
-    private HashSet<(int Figure, int Entry)> Flag(IReadOnlyList<Tested> all)
+    private HashSet<(int Figure, int Entry)> Flag()
     {
-        var tests = all.Where(t => !_accepted.Contains((t.Figure, t.Entry))).ToList();
+        var tests = Scaled().Where(t => !_accepted.Contains(t.Value)).ToList();
         var adjusted = AdjustedP.BenjaminiHochberg([.. tests.Select(t => TailProbability.TwoSidedNormal(t.Deviate))]);
-        return [.. tests.Where((_, i) => adjusted[i] <= FalseDiscoveryRate).Select(t => (t.Figure, t.Entry))];
+        return [.. tests.Where((_, i) => adjusted[i] <= FalseDiscoveryRate).Select(t => t.Value)];
     }
 }

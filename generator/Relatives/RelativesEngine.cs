@@ -8,17 +8,17 @@ namespace CareSheets.Relatives;
 /// nested random effects along the classification (Henderson 1975, Biometrics 31:423-447; for fishes by
 /// taxonomic rank Thorson et al. 2017), with the entry's other figures beside them where those help.
 /// </summary>
-public sealed class RelativesEngine
+public sealed partial class RelativesEngine
 {
     private readonly Kinship _kinship;
     private readonly IReadOnlyList<Row> _traits;
     private IReadOnlyList<bool>? _othersHelp;
 
-    private RelativesEngine(SpeciesCollection collection)
+    private RelativesEngine(SpeciesCollection collection, IReadOnlyList<Row>? traits = null)
     {
         Collection = collection;
         _kinship = new Kinship(collection);
-        _traits = Traits.Of(_kinship);
+        _traits = traits ?? Traits.Of(_kinship);
         Figures = ComparedFigure.All(collection.Figures);
     }
 
@@ -35,10 +35,14 @@ public sealed class RelativesEngine
     /// <summary>Every stated value that does not fit, accepted ones among them, by entry and figure.</summary>
     public IReadOnlyList<Outlier> Outliers { get; private set; } = [];
 
+    /// <summary>How far every stated value lies from what the others foretell.</summary>
+    internal IReadOnlyList<Tested> Tests { get; private set; } = [];
+
     public static RelativesEngine Ask(SpeciesCollection collection)
     {
         var engine = new RelativesEngine(collection);
-        engine.Outliers = new OutlierSearch(engine).Run();
+        var search = new OutlierSearch(engine);
+        (engine.Outliers, engine.Tests) = (search.Run(), search.Tests);
         return engine;
     }
 
@@ -50,10 +54,7 @@ public sealed class RelativesEngine
             .. Figures.Index().AsParallel().AsOrdered().Select(f => FigureFit.Make(
                 f.Item, _kinship, aside.Where(x => x.Figure == f.Index).Select(x => x.Entry).ToHashSet())),
         ];
-        var rows = Fits.Index().Select(f => new Row(
-            [.. f.Item.Values.Select((v, entry) => aside.Contains((f.Index, entry)) ? null : v?.Middle)],
-            [.. f.Item.Values.Select((_, entry) => f.Item.Foretold(entry))]));
-        Others = new OtherFigures(_kinship.Tree, Fits, [.. rows, .. _traits], _othersHelp);
+        Others = new OtherFigures(_kinship.Tree, Fits, [.. Fits.Select(f => f.ToRow()), .. _traits], _othersHelp);
         _othersHelp ??= Others.Helps; // decided once, or a value at the edge would come and go
     }
 

@@ -19,8 +19,7 @@ internal static class Traits
     public static IReadOnlyList<Row> Of(Kinship kinship) =>
     [
         .. All.AsParallel().AsOrdered()
-            .Select(trait => kinship.Entries.Select(trait).ToArray())
-            .Select(values => Compared(kinship, values))
+            .Select(trait => Compared(kinship, trait))
             .OfType<Row>(),
     ];
 
@@ -35,12 +34,15 @@ internal static class Traits
         entry.Origin.Habitats.Count == 0 ? null
         : kind.IsOf(entry.Origin.Habitats.Select(h => h.Value)) ? 1 : 0;
 
-    private static Row? Compared(Kinship kinship, double?[] values)
+    private static Row? Compared(Kinship kinship, Func<Entry, double?> trait)
     {
+        var values = kinship.Entries.Select(trait).ToArray();
         var most = values.OfType<double>().GroupBy(v => v).Select(g => g.Count()).DefaultIfEmpty(0).Max();
         if (values.Count(v => v is not null) - most < FewestUnlike)
             return null;
         var fit = VarianceEstimation.Estimate(NestedSample.From(kinship.Tree, values), VariancePrior.Weak).Fit;
-        return fit is null ? null : new Row(values, [.. values.Select((_, i) => fit.Predictions.WithoutOwnValue(i))]);
+        return fit is null
+            ? null
+            : new Row(trait, values, [.. values.Select((_, i) => fit.Predictions.WithoutOwnValue(i))]);
     }
 }

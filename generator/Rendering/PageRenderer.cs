@@ -1,6 +1,7 @@
 using CareSheets.Diagnostics;
 using CareSheets.Pages;
 using CareSheets.Pages.Cards;
+using CareSheets.Pages.Stock;
 using Scriban.Runtime;
 using Scriban.Syntax;
 
@@ -26,8 +27,9 @@ public sealed class PageRenderer
     /// <summary>Nothing when a template fails; then the bag says where.</summary>
     public string? Render(IPage page, DiagnosticBag bag)
     {
-        var isPaper = page is HomeSheet or TankCard or CardLeaves;
-        var frame = page is TankCard or CardLeaves ? "frames/leaf.html" : isPaper ? "frames/paper.html" : "frames/page.html";
+        var isPaper = page is HomeSheet or TankCard or CardLeaves or Docket or TalkingNotes;
+        var frame = page is TankCard or CardLeaves ? "frames/leaf.html"
+            : isPaper ? "frames/paper.html" : "frames/page.html";
         var own = (isPaper ? "papers/" : "pages/") + page.Template + ".html";
         var inner = RenderTemplate(own, page, null, bag);
         return inner is null

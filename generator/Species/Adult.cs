@@ -10,4 +10,8 @@ public sealed record Adult(
     Sourced<string> Shape,
     Sourced<string> Mouth,
     Sourced<StatedRange>? LifeSpan,
-    Sourced<string>? Sexes);
+    Sourced<string>? Sexes)
+{
+    /// <summary>Evidence of these figures where it is another than the entry's.</summary>
+    public Evidence? Evidence { get; init; }
+}

@@ -11,4 +11,8 @@ public sealed record Company(
     Sourced<string> OwnKind,
     Sourced<string> Others,
     IReadOnlyList<Sourced<string>> Levels,
-    IReadOnlyList<Sourced<string>> Eats);
+    IReadOnlyList<Sourced<string>> Eats)
+{
+    /// <summary>Evidence of these figures where it is another than the entry's.</summary>
+    public Evidence? Evidence { get; init; }
+}

@@ -20,6 +20,9 @@ public sealed record Entry
     /// <summary>Names that customers use, the preferred one first; never empty.</summary>
     public required IReadOnlyList<Sourced<string>> VernacularNames { get; init; }
 
+    /// <summary>How to say the name, where a person has approved a way.</summary>
+    public Sourced<string>? Say { get; init; }
+
     public required IReadOnlyList<Sourced<ScientificName>> FormerNames { get; init; }
 
     public required IReadOnlyList<Sourced<string>> TradeCodes { get; init; }
@@ -59,9 +62,23 @@ public sealed record Entry
     /// <summary>Values that do not fit the relatives and are right all the same.</summary>
     public required IReadOnlyList<Acceptance> Accepted { get; init; }
 
+    /// <summary>Rules that do not hold for this species, by the writer's word.</summary>
+    public IReadOnlyList<Waiver> Waived { get; init; } = [];
+
+    /// <summary>All that the writer stated, field by field, for rules to look at.</summary>
+    public EntryFields Fields { get; init; } = EntryFields.None;
+    /// <summary>When it is about; nothing where nobody has said.</summary>
+    public Activity? Activity { get; init; }
+
+    /// <summary>What its buyers are told otherwise than those of other fishes.</summary>
+    public Advice Advice { get; init; } = Advice.None;
+
     public string Genus => ScientificName.Value.Genus;
 
     public string VernacularName => VernacularNames[0].Value;
+
+    public Respelling Respelling =>
+        Say is { } say ? Respelling.Approved(say.Value) : Respelling.Of(ScientificName.Value);
 
     public CareRange? Range(string field) => Ranges.FirstOrDefault(r => r.Declaration.Field == field);
 }

@@ -15,6 +15,6 @@ public enum RangeKind
     /// <summary>Borne for a time; <see cref="Keep"/> lies within it.</summary>
     Survives,
 
-    /// <summary>For spawning.</summary>
+    /// <summary>For spawning; lies within <see cref="Survives"/>.</summary>
     Breeding,
 }

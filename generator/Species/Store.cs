@@ -1,5 +1,6 @@
 using CareSheets.Paper;
 using CareSheets.Quantities;
+using CareSheets.Water;
 
 namespace CareSheets.Species;
 
@@ -20,6 +21,12 @@ public sealed record Store(
     StoreWater? Tap,
     IReadOnlyList<StoreWater> Systems)
 {
+    /// <summary>What every buyer is told beside the figures.</summary>
+    public Advice Advice { get; init; } = Advice.None;
+
+    /// <summary>The shop's licence to sell animals, as it is to be printed.</summary>
+    public string? Licence { get; init; }
+
     /// <summary>
     /// The shop's own limits beyond which relatives are said to disagree, by the field of the care range,
     /// in the canonical unit of a difference.
@@ -29,6 +36,16 @@ public sealed record Store(
 
     /// <summary>The cards on the tanks.</summary>
     public required CardForm Cards { get; init; }
+    public Observation Observation { get; init; } = Observation.Usual;
+
+    /// <summary>Currency of the prices, ISO 4217.</summary>
+    public string? Currency { get; init; }
+
+    /// <summary>For the pressure of its air; the level of the sea where the shop does not say.</summary>
+    public Altitude Altitude { get; init; }
+
+    /// <summary>The limits behind advice on water, the shop's own where it has any.</summary>
+    public WaterLimits WaterLimits { get; init; } = WaterLimits.Default;
 }
 
 /// <summary>A water of the shop, its tap or a system of tanks, with the figures known of it.</summary>

@@ -11,4 +11,8 @@ public sealed record Tank(
     Sourced<StatedRange> Volume,
     Sourced<string> Substrate,
     Sourced<string> Lid,
-    IReadOnlyList<Sourced<string>> Needs);
+    IReadOnlyList<Sourced<string>> Needs)
+{
+    /// <summary>Evidence of these figures where it is another than the entry's.</summary>
+    public Evidence? Evidence { get; init; }
+}

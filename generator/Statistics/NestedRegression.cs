@@ -20,6 +20,7 @@ public sealed class NestedRegression
     private readonly NestedPredictions _plain;
     private readonly NestedPredictions[] _ofColumns;
     private readonly Matrix<double> _doubt;
+    private readonly Vector<double> _right;
     private readonly Vector<double> _weights;
 
     private NestedRegression(
@@ -29,15 +30,15 @@ public sealed class NestedRegression
         _plain = NestedPredictions.Compute(sample, variances);
         _ofColumns = [.. columns.Select(column => NestedPredictions.Compute(LikeSample(column), variances))];
         var squares = Matrix<double>.Build.Dense(columns.Count, columns.Count);
-        var right = Vector<double>.Build.Dense(columns.Count);
+        _right = Vector<double>.Build.Dense(columns.Count);
         foreach (var leaf in Known().Where(leaf => _plain.WithoutOwnValue(leaf) is not null))
         {
             var row = Row(leaf);
-            right += row * Share(_plain, leaf, sample[leaf]!.Value);
+            _right += row * Share(_plain, leaf, sample[leaf]!.Value);
             squares += row.OuterProduct(Shares(leaf));
         }
         _doubt = Ridged(squares, ridge).Cholesky().Solve(Matrix<double>.Build.DenseIdentity(columns.Count));
-        _weights = _doubt * right;
+        _weights = _doubt * _right;
     }
 
     /// <summary>By column, what one unit of it adds to the response.</summary>
@@ -57,25 +58,36 @@ public sealed class NestedRegression
         [.. _columns[0].Select((_, leaf) => _sample[leaf] is { } y ? y - Row(leaf) * _weights : (double?)null)];
 
     /// <summary>
-    /// The response of a leaf as all others and its own columns foretell it, weights learnt without it;
-    /// nothing when no other has one.
+    /// The response of a leaf as all others foretell it beside these numbers of its own, weights learnt without
+    /// it; nothing when no other leaf has a response.
     /// </summary>
-    public Normal? WithoutOwnValue(int leaf)
+    /// <param name="numbers">By column; those of the leaf itself, or others it might have.</param>
+    public Normal? WithoutOwnValue(int leaf, IReadOnlyList<double> numbers)
     {
         if (_plain.WithoutOwnValue(leaf) is not { } plain)
             return null;
+        var (weights, doubt) = _sample[leaf] is { } own ? WeightsWithout(leaf, plain, own) : (_weights, _doubt);
+        var apart = Vector<double>.Build.DenseOfEnumerable(numbers) - Foretold(leaf);
         var variance = plain.StandardDeviation * plain.StandardDeviation;
-        if (_sample[leaf] is { } own)
-        {
-            var shares = Shares(leaf);
-            var precision = 1 / variance - shares * (_doubt * shares);
-            var error = (Share(_plain, leaf, own) - shares * _weights) / precision;
-            return Normal.FromVariance(own - error, 1 / precision);
-        }
-        var apart = Vector<double>.Build.DenseOfEnumerable(
-            _columns.Select((column, k) => column[leaf] - _ofColumns[k].WithoutOwnValue(leaf)!.Mean));
-        return Normal.FromVariance(plain.Mean + apart * _weights, variance + apart * (_doubt * apart));
+        return Normal.FromVariance(plain.Mean + apart * weights, variance + apart * (doubt * apart));
     }
+
+    /// <summary>
+    /// Taking a leaf out takes d d' / s2 from X'PX and d r / s2 from X'Py, with d and r the errors of its columns and
+    /// of its response when foretold from the others, and s2 that forecast's variance; the inverse by the
+    /// formula of Sherman and Morrison (1950, Ann. Math. Stat. 21:124-127).
+    /// </summary>
+    private (Vector<double> Weights, Matrix<double> Doubt) WeightsWithout(int leaf, Normal plain, double own)
+    {
+        var variance = plain.StandardDeviation * plain.StandardDeviation;
+        var d = Row(leaf) - Foretold(leaf);
+        var cd = _doubt * d;
+        var doubt = _doubt + cd.OuterProduct(cd) / (variance - d * cd);
+        return (doubt * (_right - d * ((own - plain.Mean) / variance)), doubt);
+    }
+
+    private Vector<double> Foretold(int leaf) =>
+        Vector<double>.Build.DenseOfEnumerable(_ofColumns.Select(c => c.WithoutOwnValue(leaf)!.Mean));
 
     private IEnumerable<int> Known() =>
         Enumerable.Range(0, _sample.Tree.LeafCount).Where(leaf => _sample[leaf] is not null);

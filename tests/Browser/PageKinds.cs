@@ -8,12 +8,15 @@ internal static class PageKinds
     private static readonly string[] Patterns =
     [
         "index.html", "about.html", "words.html", "species/index.html", "families/index.html", "genera/index.html",
-        "orders/index.html", "origins/index.html", "papers/index.html",
+        "new-arrivals.html",
+        "orders/index.html", "origins/index.html", "papers/index.html", "water.html",
+        "papers/where.html",
     ];
 
     private static readonly string[] Folders =
     [
         "families/", "genera/", "orders/", "origins/water-", "origins/", "papers/sheet-", "papers/card-",
+        "papers/docket-", "papers/notes-",
     ];
 
     public static IReadOnlyList<string> All { get; } =

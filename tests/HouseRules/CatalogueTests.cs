@@ -17,6 +17,17 @@ public sealed class CatalogueTests
         ["PB702"] = "SiteWriterTests",
         ["SC210"] = "SchemaErrorsTests",
         ["CD904"] = "CardsCommandTests",
+        ["WA901"] = "WaterCommandTests",
+        ["WA902"] = "WaterCommandTests",
+        ["WA903"] = "WaterCommandTests",
+        ["WA904"] = "WaterCommandTests",
+        ["WA905"] = "WaterCommandTests",
+        ["WA906"] = "WaterCommandTests",
+        ["WA907"] = "WaterCommandTests",
+        ["WA908"] = "WaterCommandTests",
+        ["WA909"] = "WaterCommandTests",
+        ["WA910"] = "WaterCommandTests",
+        ["WA911"] = "WaterCommandTests",
     };
 
     [Fact]
@@ -24,7 +35,8 @@ public sealed class CatalogueTests
     {
         var ids = DiagnosticCatalogue.All.Select(c => c.Id).ToList();
         Assert.Equal(ids.Count, ids.Distinct().Count());
-        Assert.All(ids, id => Assert.Matches("^(RD|SC|QT|LK|AU|TP|PB|CD)[1-9][0-9]{2}$", id));
+        Assert.All(ids, id => Assert.Matches(
+            "^(RD|SC|QT|LK|AU|PR|TP|PB|AR|WA|NM|PF|RG|CD)[1-9][0-9]{2}$", id));
     }
 
     [Fact]

@@ -11,20 +11,34 @@ public sealed partial class RoomTests
         ["Diagnostics"] = [],
         ["Quantities"] = [],
         ["Statistics"] = [],
+        ["Water"] = ["Quantities"],
         ["Names"] = [],
         ["Paper"] = [],
-        ["Species"] = ["Paper", "Quantities", "Names", "Diagnostics"],
-        ["Reading"] = ["Species", "Paper", "Quantities", "Names", "Diagnostics"],
-        ["Collection"] = ["Species", "Quantities", "Names", "Diagnostics"],
+        ["Species"] = ["Paper", "Water", "Quantities", "Names", "Diagnostics"],
+        ["Rules"] = ["Species", "Quantities", "Names", "Diagnostics"],
+        ["Regulations"] = ["Species", "Names", "Diagnostics"],
+        ["Arrivals"] = ["Species", "Quantities", "Names", "Diagnostics"],
+        ["Reading"] = ["Rules", "Arrivals", "Regulations", "Species", "Paper", "Water", "Quantities", "Names", "Diagnostics"],
+        ["Collection"] = ["Rules", "Arrivals", "Species", "Quantities", "Names", "Diagnostics"],
         ["Relatives"] = ["Collection", "Statistics", "Species", "Quantities", "Names", "Diagnostics"],
+        ["Housing"] = ["Collection", "Species", "Water", "Quantities", "Names", "Diagnostics"],
+        ["Proofing"] = ["Collection", "Rules", "Regulations", "Species", "Quantities", "Names", "Diagnostics"],
         ["Tankmates"] = ["Collection", "Species", "Quantities", "Names", "Diagnostics"],
-        ["Pages"] = ["Paper", "Relatives", "Tankmates", "Collection", "Species", "Quantities", "Names", "Diagnostics"],
+        ["PackingLists"] = ["Collection", "Arrivals", "Species", "Names", "Diagnostics"],
+        ["Renaming"] = ["Relatives", "Collection", "Species", "Names"],
+        ["Telling"] = ["Collection", "Arrivals", "Species", "Quantities", "Names", "Diagnostics"],
+        ["Pages"] =
+        [
+            "Telling", "Proofing", "Rules", "Regulations", "Relatives", "Housing", "Tankmates", "Collection", "Arrivals",
+            "Species", "Paper", "Water", "Quantities", "Names", "Diagnostics",
+        ],
         ["Rendering"] = ["Pages", "Collection", "Species", "Quantities", "Names", "Diagnostics"],
         ["Publishing"] = ["Rendering", "Pages", "Diagnostics"],
         ["Commands"] =
         [
-            "Publishing", "Rendering", "Pages", "Relatives", "Tankmates", "Collection", "Reading", "Species",
-            "Paper", "Quantities", "Names", "Diagnostics",
+            "PackingLists", "Renaming", "Publishing", "Rendering", "Pages", "Relatives", "Housing", "Proofing",
+            "Rules", "Regulations", "Tankmates", "Collection", "Reading", "Arrivals", "Species", "Paper", "Water",
+            "Quantities", "Names", "Diagnostics",
         ],
     };
 
@@ -40,6 +54,8 @@ public sealed partial class RoomTests
         ["Spectre"] = ["Commands"],
         ["MathNet"] = ["Statistics"],
         ["QRCoder"] = ["Paper"],
+        ["CsvHelper"] = ["PackingLists"],
+        ["ExcelDataReader"] = ["PackingLists"],
     };
 
     [Fact]

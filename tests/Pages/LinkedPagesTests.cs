@@ -1,5 +1,6 @@
 using CareSheets.Pages;
 using CareSheets.Pages.Cards;
+using CareSheets.Pages.Waters;
 using CareSheets.Tests.Support;
 
 namespace CareSheets.Tests.Pages;
@@ -69,7 +70,8 @@ public sealed class LinkedPagesTests
     [Fact]
     public void Papers_are_not_listed_and_pages_are() =>
         Assert.Equal(
-            Toy.Pages.Where(p => p is HomeSheet or TankCard or PapersPage or FlaggedPage or MovedPage)
+            Toy.Pages.Where(p => p is HomeSheet or TankCard or PapersPage or FlaggedPage or WherePage or EvidencePage
+                or MovedPage)
                 .Select(p => p.Address),
             Toy.Pages.Where(p => !p.Frame.IsListed).Select(p => p.Address));
 

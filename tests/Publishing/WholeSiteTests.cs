@@ -106,8 +106,10 @@ public sealed class WholeSiteTests
             foreach (var link in RealSite.Pages[address].QuerySelectorAll("a[href]"))
             {
                 var target = new Uri(new Uri($"http://site.example/{address}"), link.GetAttribute("href"));
-                if (target.Host == "site.example" && seen.Add(target.AbsolutePath[1..]))
-                    open.Enqueue(target.AbsolutePath[1..]);
+                var path = target.AbsolutePath[1..];
+                var isPage = target.Host == "site.example" && path.EndsWith(".html", StringComparison.Ordinal);
+                if (isPage && seen.Add(path))
+                    open.Enqueue(path);
             }
         }
         var unreached = RealSite.Pages

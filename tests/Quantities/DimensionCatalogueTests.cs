@@ -25,7 +25,8 @@ public class DimensionCatalogueTests
             Temperature.Dimension, TemperatureDifference.Dimension, Acidity.Dimension,
             AcidityDifference.Dimension, GeneralHardness.Dimension, CarbonateHardness.Dimension,
             Length.Dimension, Volume.Dimension, Conductivity.Dimension, Salinity.Dimension,
-            Duration.Dimension,
+            Duration.Dimension, Concentration.Dimension, Ammonia.Dimension, Pressure.Dimension,
+            Altitude.Dimension, Elapsed.Dimension, Share.Dimension,
         ];
 
         Assert.Equal(DimensionCatalogue.All, known);

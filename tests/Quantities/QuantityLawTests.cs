@@ -42,6 +42,21 @@ public class QuantityLawTests
     public void A_life_span_is_an_amount() => AmountLaws.Hold<Duration>(150);
 
     [Fact]
+    public void A_concentration_is_an_amount() => AmountLaws.Hold<Concentration>(1000);
+
+    [Fact]
+    public void Ammonia_is_an_amount() => AmountLaws.Hold<Ammonia>(1000);
+
+    [Fact]
+    public void A_pressure_is_an_amount() => AmountLaws.Hold<Pressure>(200);
+
+    [Fact]
+    public void A_time_is_an_amount() => AmountLaws.Hold<Elapsed>(1000);
+
+    [Fact]
+    public void A_share_is_an_amount() => AmountLaws.Hold<Share>(100);
+
+    [Fact]
     public void Differences_may_be_negative()
     {
         var cooler = Temperature.FromCelsius(20) - Temperature.FromCelsius(24);

@@ -56,7 +56,8 @@ public sealed partial class HostileStringTests
         var page = Render(kind, (name, i) => IsAddress(name) ? Mark(i) : $"{Hostile}{i}", flag, isFull);
 
         Assert.All(page.Scripts, s => Assert.Matches(
-            "^mark[0-9]+kram(filter|lookup|tank-form|together|fits-my-tank|tankmates-names)\\.js$", s.Source));
+            "^mark[0-9]+kram(filter|lookup|tank-form|together|fits-my-tank|tankmates-names" +
+            "|water(-data|-sums|-bag|-form)?)\\.js$", s.Source));
         Assert.All(page.Scripts, s => Assert.Equal("", s.Text));
         Assert.DoesNotContain(page.All.SelectMany(e => e.Attributes), a =>
             a.Name.StartsWith("on", StringComparison.OrdinalIgnoreCase) || a.Name is "style" or "srcdoc");

@@ -25,6 +25,6 @@ internal static class RealPages
         });
         var collection = bench.ReadCollection();
         Assert.NotNull(collection);
-        return (new Site(collection, bench.ReadWords()!, UnitSystem.Both), bench.RenderProse(collection));
+        return (new Site(collection, bench.ReadWords()!, UnitSystem.Both) { Law = bench.Law }, bench.RenderProse(collection));
     }
 }

@@ -36,7 +36,7 @@ internal sealed class ToySite
         var prose = bench.RenderProse(collection);
         var words = bench.ReadWords();
         Assert.True(!bench.Bag.HasErrors && words is not null, Told(bench.Bag));
-        var toy = new ToySite(new Site(collection, words, units), prose);
+        var toy = new ToySite(new Site(collection, words, units) { Law = bench.Law }, prose);
         Assert.Empty(words.Missing);
         return toy;
     }

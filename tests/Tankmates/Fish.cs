@@ -37,7 +37,7 @@ internal static class Fish
         Others = Temper.Peaceful,
         Levels = Levels.Middle,
         Group = 6,
-        Housing = new Housing(60, 30, 30, 54, Substrate.Any, Lid.Yes, []),
+        Housing = new(60, 30, 30, 54, Substrate.Any, Lid.Yes, []),
     };
 
     public static Gen<Body> Bodies =>
@@ -76,7 +76,7 @@ internal static class Fish
             EatsPlants = flags.Item2,
             IsTall = flags.Item3,
             Group = count,
-            Housing = new Housing(sides.Item1, sides.Item2, sides.Item3, sides.Item1 * 1.5, bottom, Lid.Yes, needs),
+            Housing = new(sides.Item1, sides.Item2, sides.Item3, sides.Item1 * 1.5, bottom, Lid.Yes, needs),
         };
 
     private static Gen<WaterNeed> Need(CareRangeDeclaration range, double low, double high) =>

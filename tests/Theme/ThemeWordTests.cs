@@ -2,6 +2,7 @@ using System.Text.Json;
 using System.Text.RegularExpressions;
 using CareSheets.Collection;
 using CareSheets.Quantities;
+using CareSheets.Regulations;
 using CareSheets.Species;
 using CareSheets.Tests.Support;
 
@@ -38,6 +39,8 @@ public sealed partial class ThemeWordTests
     [InlineData("evidence", typeof(EvidenceKind))]
     [InlineData("about_evidence", typeof(EvidenceKind))]
     [InlineData("basis", typeof(LengthBasis))]
+    [InlineData("topic", typeof(AdviceTopic))]
+    [InlineData("law_effect", typeof(RegulationEffect))]
     public void Every_kind_that_the_program_knows_has_its_words(string group, Type kind) =>
         Assert.Equal(Enum.GetNames(kind).Order(StringComparer.Ordinal), Keys(group).Order(StringComparer.Ordinal));
 

@@ -7,8 +7,8 @@ internal static class MadeUpContent
     {
         var species = Path.Combine(folder, "content", "species");
         Directory.CreateDirectory(species);
-        foreach (var name in new[] { "store.yaml", "references.yaml", "glossary.yaml" })
-            File.Copy(Path.Combine(repository, "content", name), Path.Combine(folder, "content", name), true);
+        foreach (var path in Directory.GetFiles(Path.Combine(repository, "content"), "*.yaml"))
+            File.Copy(path, Path.Combine(folder, "content", Path.GetFileName(path)), true);
         var texts = Directory.GetFiles(Path.Combine(repository, "content", "species")).Order(StringComparer.Ordinal)
             .Select(File.ReadAllText).ToList();
         for (var i = 0; i < count; i++)

@@ -1,5 +1,8 @@
+using System.Globalization;
+using CareSheets.Pages.Law;
 using CareSheets.Paper;
 using CareSheets.Paper.Layout;
+using CareSheets.Proofing;
 using CareSheets.Quantities;
 using CareSheets.Species;
 using CareSheets.Tankmates;
@@ -14,6 +17,7 @@ internal sealed class CardContentMaker(Site site)
 {
     private readonly EntryFacts _facts = new(site);
     private readonly RangeRowMaker _rows = new(site);
+    private readonly LawMaker _law = new(site);
 
     private Words Words => site.Words;
 
@@ -99,13 +103,18 @@ internal sealed class CardContentMaker(Site site)
     {
         var countries = string.Join(Words["sentence.list_separator"],
             entry.Origin.CountryCodes.Select(c => CountryName.Of(c.Value, Words)));
-        var from = offer is { From.Length: > 0 } ? offer.From : countries;
-        return new TextPart(CardPlace.Head, Words["card.origin"], Words.Say("card.from", ("place", from)));
+        var from = offer is { From.Length: > 0 } ? Capital(offer.From) : Words.Say("card.from", ("place", countries));
+        return new TextPart(CardPlace.Head, Words["card.origin"], from);
     }
 
-    private List<CautionPart> Cautions(Entry entry) => [.. entry.Cautions.Select((caution, i) => new CautionPart(
-        Words.Say("card.caution", ("number", (i + 1).ToString(System.Globalization.CultureInfo.InvariantCulture))),
-        caution.Value))];
+    /// <summary>A list of law that names the fish, then hazards, then what the entry says, the gravest first.</summary>
+    private List<CautionPart> Cautions(Entry entry)
+    {
+        var cautions = CautionsOf.Entry(entry, site.Collection.Practice.Hazards).Select(c => c.Brief);
+        var all = _law.Card(entry) is { } law ? cautions.Prepend(law) : cautions;
+        return [.. all.Select((text, i) => new CautionPart(
+            Words.Say("card.caution", ("number", (i + 1).ToString(CultureInfo.InvariantCulture))), text))];
+    }
 
     private static string Capital(string name) =>
         name.Length == 0 ? name : char.ToUpperInvariant(name[0]) + name[1..];

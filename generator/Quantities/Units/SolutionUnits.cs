@@ -25,6 +25,20 @@ internal static class SolutionUnits
     public static readonly Unit MilligramPerLitre =
         new("milligramPerLitre", "mg/L", UnitSystem.Both, ["mg/L"]) { Over = 1000, Step = 50 };
 
+    public static readonly Unit MilligramDissolved =
+        new("milligramDissolved", "mg/L", UnitSystem.Both, ["mg/L"])
+        { Step = 0.1, Steps = [new(0, 0.01), new(1, 0.1), new(20, 1)] };
+
+    /// <summary>By mass: in fresh water a milligram per litre, to within half a percent.</summary>
+    public static readonly Unit PartPerMillionDissolved =
+        new("partPerMillionDissolved", "ppm", UnitSystem.Both, ["ppm"])
+        { Step = 0.1, Steps = MilligramDissolved.Steps };
+
+    public static readonly Dimension Dissolved =
+        new("concentration", [MilligramDissolved, PartPerMillionDissolved],
+            MilligramDissolved, MilligramDissolved)
+        { Example = "6 mg/L" };
+
     public static readonly Dimension Conductivity =
         new("conductivity",
             [MicrosiemensPerCentimetre, MillisiemensPerCentimetre, MillisiemensPerMetre,

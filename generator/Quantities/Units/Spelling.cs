@@ -38,6 +38,7 @@ internal static class Spelling
         '\u2109' => "°f",
         '\u00B5' or '\u03BC' => "u", // micro sign, Greek mu
         '₃' or '³' => "3",
+        '₄' => "4",
         '″' or '”' or '“' => "\"",
         '′' or '’' => "'",
         _ => char.ToLowerInvariant(c).ToString(),

@@ -1,0 +1,115 @@
+using CareSheets.Arrivals;
+using CareSheets.Collection;
+using CareSheets.Diagnostics;
+using CareSheets.Names.Matching;
+using CareSheets.PackingLists;
+using CareSheets.Reading;
+using Spectre.Console.Cli;
+
+namespace CareSheets.Commands;
+
+/// <summary>From a supplier's list to an arrival that a person goes through.</summary>
+internal sealed class PackingListCommand : Command<PackingListSettings>
+{
+    public override int Execute(
+        CommandContext context, PackingListSettings settings, CancellationToken cancellationToken)
+    {
+        var bench = new Workbench(settings);
+        var output = new ConsoleOutput(settings);
+        var receipt = Receive(bench, settings);
+        var found = bench.Bag.Sorted();
+        if (settings.Json)
+            ConsoleOutput.Plain(PackingListJson.Print(receipt, found));
+        else
+        {
+            output.Diagnostics(found, bench.Files);
+            if (receipt is not null)
+                PackingListTable.Print(receipt, settings);
+        }
+        var asks = receipt?.List.Lines.Any(l => l.Entry is null) ?? true;
+        return bench.Bag.HasErrors || asks ? ExitCode.ContentNeedsAPerson : ExitCode.Clean;
+    }
+
+    /// <summary>Nothing when an error stands in the way; then nothing was written.</summary>
+    internal static Receipt? Receive(Workbench bench, PackingListSettings settings)
+    {
+        if (bench.ReadCollection() is not { } collection || bench.Bag.HasErrors)
+            return null;
+        var matcher = CollectionNames.Matcher(collection);
+        if (Remembered(collection, matcher, bench.Bag, settings) is not { } answers)
+            return null;
+        var shown = settings.File.Replace('\\', '/');
+        if (new PackingListReader(matcher, answers, bench.Bag).Read(settings.File, shown) is not { } list)
+            return null;
+        if (!Answer(list, answers, collection, bench.Bag, settings))
+            return null;
+        if (settings.Answers.Length > 0)
+            list = new PackingListReader(matcher, answers, new DiagnosticBag()).Read(settings.File, shown)!;
+        var drafts = settings.NoDrafts ? new DraftedList(list, []) : NewSpecies.Draft(list, collection);
+        return Write(drafts, answers, bench.Bag, settings);
+    }
+
+    /// <summary>Answers of the supplier's file, and those that people wrote into arrivals since.</summary>
+    private static RememberedAnswers? Remembered(
+        SpeciesCollection collection, NameMatcher matcher, DiagnosticBag bag, PackingListSettings settings)
+    {
+        if (AnswersReader.Read(settings.AnswersPath, settings.Schemas, bag) is not { } known)
+            return null;
+        var answers = new RememberedAnswers(known);
+        foreach (var answer in AnswerHarvest.From(
+            collection.Arrivals.Arrivals, settings.Supplier, settings.ArrivalsFolder, matcher))
+            answers.Add(answer);
+        foreach (var gone in answers.All.Where(a => !collection.Known.Entries.Contains(a.Entry)))
+            Refuse(bag, settings, $"{gone.Said}={gone.Entry}", $"there is no entry {gone.Entry}");
+        return bag.HasErrors ? null : answers;
+    }
+
+    private static bool Answer(
+        PackingList list, RememberedAnswers answers, SpeciesCollection collection, DiagnosticBag bag,
+        PackingListSettings settings)
+    {
+        foreach (var text in settings.Answers)
+        {
+            var parts = text.Split('=', 2);
+            var line = list.Lines.FirstOrDefault(l =>
+                l.Line.Line.ToString(System.Globalization.CultureInfo.InvariantCulture) == parts[0].Trim());
+            var entry = parts.Length == 2 ? EntryNames.Slug(parts[1].Trim()) : "";
+            if (line is null)
+                Refuse(bag, settings, text, $"the list has no fish in line {parts[0]}");
+            else if (!collection.Known.Entries.Contains(entry))
+                Refuse(bag, settings, text, $"there is no entry {entry}. " +
+                    CollectionLinker.Suggest(entry, collection.Known.Entries));
+            else
+                answers.Add(new SupplierAnswer(RememberedAnswers.Asked(line.Line), entry, settings.Day));
+        }
+        return !bag.HasErrors;
+    }
+
+    private static void Refuse(DiagnosticBag bag, PackingListSettings settings, string answer, string reason) =>
+        bag.Add(PackingListCodes.NoSuchAnswer, SourceSpan.WholeFile(settings.AnswersPath),
+            ("answer", answer), ("reason", reason));
+
+    private static Receipt? Write(
+        DraftedList drafted, RememberedAnswers answers, DiagnosticBag bag, PackingListSettings settings)
+    {
+        var file = Path.Combine(settings.ArrivalsFolder, settings.ArrivalName + ".yaml").Replace('\\', '/');
+        var keptAs = settings.ArrivalName + Path.GetExtension(settings.File).ToLowerInvariant();
+        if (keptAs.EndsWith(".yaml", StringComparison.Ordinal))
+            keptAs += ".txt";
+        var receipt = new Receipt(
+            drafted.List, drafted.Drafts, file,
+            ArrivalText.Print(drafted.List, settings.Supplier, settings.Day, keptAs), !settings.LookOnly);
+        if (settings.LookOnly)
+            return receipt;
+        if (File.Exists(file) && !settings.Again)
+        {
+            bag.Add(PackingListCodes.ThereAlready, SourceSpan.WholeFile(file), ("file", file));
+            return null;
+        }
+        var staged = receipt.Stage(settings, answers, keptAs);
+        if (staged.Commit() is not { } reason)
+            return receipt;
+        bag.Add(PackingListCodes.CantWrite, SourceSpan.WholeFile(file), ("reason", reason));
+        return null;
+    }
+}

@@ -1,0 +1,26 @@
+using System.Text.RegularExpressions;
+
+namespace CareSheets.Names;
+
+/// <summary>
+/// Codes under which the trade sells catfishes that had no name, or have several forms: L and LDA for
+/// armoured suckermouths, C and CW for armoured catfishes. A code is a label: several can mean one
+/// species, and one has meant two.
+/// </summary>
+public static partial class TradeCode
+{
+    /// <summary>In the form that entries use: letters, three digits or more, perhaps a letter: L046, LDA022.</summary>
+    public static string Usual(string letters, string digits, string suffix) =>
+        letters.ToUpperInvariant() + digits.TrimStart('0').PadLeft(3, '0') + suffix.ToLowerInvariant();
+
+    /// <summary>Takes the codes out of a text.</summary>
+    public static string TakeFrom(string text, ICollection<string> codes) => Code().Replace(text, m =>
+    {
+        codes.Add(Usual(m.Groups[1].Value, m.Groups[2].Value, m.Groups[3].Value));
+        return " ";
+    });
+
+    /// <summary>A single letter before one digit is left alone: it may be a size, a sex or a generation.</summary>
+    [GeneratedRegex(@"(?<![\w.])(LDA|CW|L|C)[ -]?(?:no\.? ?)?(\d{2,4})([a-e]?)(?![\w.])", RegexOptions.IgnoreCase)]
+    private static partial Regex Code();
+}

@@ -1,0 +1,29 @@
+namespace CareSheets.PackingLists;
+
+/// <summary>What stands in a column of a list.</summary>
+internal enum ColumnRole
+{
+    /// <summary>Scientific names.</summary>
+    Name,
+
+    Vernacular,
+
+    /// <summary>Names with everything else in one text.</summary>
+    Text,
+
+    Code,
+    Size,
+    Count,
+    Bags,
+    PerBag,
+    Price,
+
+    /// <summary>Sums of a line, which say nothing new.</summary>
+    Sum,
+
+    Sex,
+    Provenance,
+    Place,
+    Remarks,
+    Box,
+}

@@ -1,0 +1,6 @@
+namespace CareSheets.PackingLists;
+
+/// <summary>A supplier's list with what became of each row.</summary>
+/// <param name="File">Name of the file, without its folder.</param>
+public sealed record PackingList(
+    string File, IReadOnlyList<MatchedLine> Lines, IReadOnlyList<SkippedRow> Skipped);

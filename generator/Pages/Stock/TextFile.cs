@@ -1,0 +1,4 @@
+namespace CareSheets.Pages.Stock;
+
+/// <summary>A file of the site that is not a page, ready to write.</summary>
+public sealed record TextFile(string Address, string Text);

@@ -1,0 +1,24 @@
+using CareSheets.Collection;
+
+namespace CareSheets.Proofing.Coded;
+
+/// <summary>All rules that need a program.</summary>
+internal static class CodedRules
+{
+    public static readonly IReadOnlyList<string> Names =
+    [
+        VolumeAgainstSides.Text.Name, RoomForTheGrown.Text.Name, BorrowedFigure.Text.Name,
+        VernacularOfTwo.Text.Name, SentenceTwice.Text.Name, LongUnread.Text.Name,
+    ];
+
+    /// <param name="collection">All entries.</param>
+    /// <param name="sentences">Those of all entries.</param>
+    /// <param name="today">Nothing where the age of entries is not asked about.</param>
+    public static IReadOnlyList<ICodedRule> All(
+        SpeciesCollection collection, SentenceIndex sentences, DateOnly? today) =>
+    [
+        new VolumeAgainstSides(), new RoomForTheGrown(), new BorrowedFigure(collection),
+        new VernacularOfTwo(collection.Entries), new SentenceTwice(sentences),
+        .. today is { } day ? new ICodedRule[] { new LongUnread(day) } : [],
+    ];
+}

@@ -1,0 +1,44 @@
+using System.Diagnostics;
+using CareSheets.Names;
+using CareSheets.Names.Matching;
+
+namespace CareSheets.Tests.Names;
+
+/// <summary>A list of 1,000 lines against 10,000 names, measured against the bare distances.</summary>
+public sealed class MatchingSpeedTests
+{
+    private const int Names = 10_000;
+    private const int Lines = 1_000;
+
+    /// <summary>One line in so many is compared with all, which takes long enough.</summary>
+    private const int Share = 50;
+
+    /// <summary>
+    /// Comparing every line with every name letter by letter is what a plain search would do; matching has to
+    /// take a fifth of that at most, so that the test does not depend on the machine.
+    /// </summary>
+    [Fact]
+    public void Matching_costs_a_fifth_of_comparing_all_with_all_at_most()
+    {
+        var (species, texts) = (MadeUpNames.Species(Names), MadeUpNames.Lines(Names, Lines));
+        var matcher = new NameMatcher(new NameIndex(species), GenusTable.Known);
+        matcher.Match(WrittenName.Of(texts[0]));
+        var matching = Stopwatch.StartNew();
+        var found = texts.Select(t => matcher.Match(WrittenName.Of(t)))
+            .Count(m => m.Taken is not null || m.Others.Count > 0);
+        matching.Stop();
+
+        var plain = Stopwatch.StartNew();
+        var sum = 0L;
+        foreach (var text in texts.Take(Lines / Share))
+        {
+            foreach (var one in species)
+                sum += BlockDistance.Between(text, one.Valid.ToString(), 2);
+        }
+        plain.Stop();
+        Assert.True(sum > 0);
+        Assert.InRange(found, Lines * 9 / 10, Lines);
+        var ratio = matching.Elapsed / (plain.Elapsed * Share);
+        Assert.True(ratio < 0.2, $"{matching.Elapsed} for {Lines} lines, which is {ratio:F3} of comparing all");
+    }
+}
