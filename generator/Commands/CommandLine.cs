@@ -54,6 +54,11 @@ internal static class CommandLine
             .WithExample("tankmates", "danio-rerio", "betta-splendens")
             .WithExample("tankmates", "\"Hoplisoma panda\"", "paracheirodon-innesi", "--tank", "80x35x40cm")
             .WithExample("tankmates", "danio-rerio", "--tank", "\"20 US gal\"", "--json");
+        configuration.AddCommand<CardsCommand>("cards")
+            .WithDescription("Tank cards to print: of chosen species, or only those whose printed card is out of date.")
+            .WithExample("cards", "--pdf")
+            .WithExample("cards", "danio-rerio", "betta-splendens", "--size", "90x55mm")
+            .WithExample("cards", "--stale", "--paper", "Letter");
         WaterBranch.Add(configuration);
     }
 

@@ -3,6 +3,7 @@ using System.Text;
 using CareSheets.Diagnostics;
 using CareSheets.Housing;
 using CareSheets.Pages;
+using CareSheets.Pages.Cards;
 using CareSheets.Pages.Mates;
 using CareSheets.Pages.Stock;
 using CareSheets.Pages.Waters;
@@ -59,10 +60,13 @@ internal sealed class SiteCommand : Command<SiteSettings>
         var mates = Acquaintances.Of(collection);
         say("Making the pages");
         var site = new Site(collection, words, settings.UnitSystem) { Relatives = relatives, Law = bench.Law };
-        var files = Render(PageSet.Make(site, mates, prose), new PageRenderer(theme, words), bench.Bag);
+        var pages = PageSet.Make(site, mates, prose);
+        bench.Bag.Add(PaperNotes.Of(pages));
+        var files = Render(pages, new PageRenderer(theme, words), bench.Bag);
         var feed = ArrivalFeed.Make(site);
         var data = MateData.Make(site, mates).Append(WaterData.Make(site))
             .Select(d => new SiteFile(d.Address, Encoding.UTF8.GetBytes(d.Text)));
+        var style = CardPageMaker.Style(collection.Store.Cards.Size);
         bench.Bag.Add(words.Missing);
         var assets = ThemeAssets.Read(settings.Theme, bench.Bag);
         if (bench.Bag.HasErrors)
@@ -70,7 +74,10 @@ internal sealed class SiteCommand : Command<SiteSettings>
 
         say("Writing the site and reading it again");
         return new SiteWriter(settings.Into, bench.Bag).Write(
-            [.. files, .. data, new SiteFile(feed.Address, Encoding.UTF8.GetBytes(feed.Text)), .. assets],
+            [
+                .. files, .. data, new SiteFile(feed.Address, Encoding.UTF8.GetBytes(feed.Text)),
+                new SiteFile(Routes.CardStyle, Encoding.UTF8.GetBytes(style)), .. assets,
+            ],
             SiteCheck.Check);
     }
 

@@ -1,3 +1,4 @@
+using CareSheets.Pages.Cards;
 using CareSheets.Pages.Mates;
 using CareSheets.Pages.Stock;
 using CareSheets.Tankmates;
@@ -15,9 +16,10 @@ public static class PageSet
     {
         var species = new SpeciesPageMaker(site, mates);
         var papers = new PaperMaker(site);
+        var cards = new CardPageMaker(site);
         var ofSpecies = site.Collection.Entries.AsParallel().AsOrdered().SelectMany(e => new IPage[]
         {
-            species.Make(e, prose[e.Name].ForPage), papers.Sheet(e, prose[e.Name].ForPaper), papers.Card(e),
+            species.Make(e, prose[e.Name].ForPage), papers.Sheet(e, prose[e.Name]), cards.Make(e),
         });
         return
         [
@@ -29,4 +31,12 @@ public static class PageSet
 }
 
 /// <summary>An entry's prose as markup: with links on the page, without them on paper.</summary>
-public sealed record SpeciesProse(Html ForPage, Html ForPaper);
+public sealed record SpeciesProse(Html ForPage, Html ForPaper)
+{
+    /// <summary>The prose of paper in its paragraphs, for what has to fit.</summary>
+    public required IReadOnlyList<PaperParagraph> Paragraphs { get; init; }
+}
+
+/// <param name="Markup">As it is printed.</param>
+/// <param name="Text">The same without any marks, to be measured.</param>
+public sealed record PaperParagraph(Html Markup, string Text);

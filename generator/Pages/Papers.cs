@@ -1,3 +1,5 @@
+using CareSheets.Species;
+
 namespace CareSheets.Pages;
 
 /// <summary>The home sheet given to the buyer: one page of A4 or Letter.</summary>
@@ -26,15 +28,22 @@ public sealed record HomeSheet : IPage
 
     public required IReadOnlyList<Fact> Living { get; init; }
 
-    /// <summary>As many paragraphs as the page holds; the web page has all.</summary>
-    public required Html Prose { get; init; }
+    /// <summary>As many paragraphs as the page holds.</summary>
+    public required IReadOnlyList<Html> Prose { get; init; }
 
-    public bool HasProse => Prose.Markup.Length > 0;
+    /// <summary>Whether paragraphs are left out, which the page on the web has.</summary>
+    public required bool IsShortened { get; init; }
+
+    /// <summary>Whether all that may not be left out fits on one page.</summary>
+    public required bool IsOnePage { get; init; }
+
+    public bool HasProse => Prose.Count > 0 || IsShortened;
 
     public required IReadOnlyList<string> Cautions { get; init; }
 
     /// <summary>Cautions that hold for every aquarium, in few words.</summary>
     public required IReadOnlyList<string> Everywhere { get; init; }
+
     /// <summary>Routine, settling in and costs.</summary>
     public required IReadOnlyList<Fact> Advice { get; init; }
 
@@ -55,30 +64,15 @@ public sealed record HomeSheet : IPage
     public required string PageAddress { get; init; }
 
     public required string PageHref { get; init; }
-}
 
-/// <summary>The card on the tank front, A6: readable from a step away.</summary>
-public sealed record TankCard : IPage
-{
-    public string Template => "tank-card";
+    /// <summary>To the species' page; nothing where its address is too long for a code.</summary>
+    public required CodeDrawing? Code { get; init; }
 
-    public required string Address { get; init; }
+    /// <summary>Of all that the sheet shows.</summary>
+    public required string Mark { get; init; }
 
-    public required PageFrame Frame { get; init; }
+    internal Entry? Entry { get; init; }
 
-    public required string ScientificName { get; init; }
-
-    public required string VernacularName { get; init; }
-
-    public required string Origin { get; init; }
-
-    public required IReadOnlyList<Fact> Facts { get; init; }
-
-    public required IReadOnlyList<RangeRow> Water { get; init; }
-
-    public required IReadOnlyList<string> Cautions { get; init; }
-
-    public required string Reviewed { get; init; }
-
-    public required string PageHref { get; init; }
+    /// <summary>All that takes room on it.</summary>
+    internal SheetText? Shown { get; init; }
 }

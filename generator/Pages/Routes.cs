@@ -32,6 +32,7 @@ public static class Routes
     public const string NewArrivals = "new-arrivals.html";
     public const string ArrivalFeed = "new-arrivals.atom";
     public const string Papers = "papers/index.html";
+    public const string CardStyle = "papers/card.css";
 
     public static string Species(Entry entry) => Species(entry.Name);
 

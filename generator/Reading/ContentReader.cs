@@ -32,7 +32,7 @@ public sealed partial class ContentReader(string contentFolder, string schemaFol
         var works = YamlFile("references.yaml", references);
         var words = YamlFile("glossary.yaml", glossary);
         return new Content(
-            YamlFile("store.yaml", store) is { } root ? StoreBinder.Bind(root, new QuantityBinder(bag), store) : null,
+            YamlFile("store.yaml", store) is { } root ? StoreBinder.Bind(root, new QuantityBinder(bag), store, bag) : null,
             bound,
             new KnownNames(
                 names, names.Except(bound.Select(e => e.Name)).ToHashSet(), drafts, Keys(works), Keys(words)),
@@ -66,7 +66,7 @@ public sealed partial class ContentReader(string contentFolder, string schemaFol
     public Store? ReadStore() =>
         HasFolder(schemaFolder, "--content") && Schema("store.schema.json") is { } store &&
         YamlFile("store.yaml", store) is { } root
-            ? StoreBinder.Bind(root, new QuantityBinder(bag), store)
+            ? StoreBinder.Bind(root, new QuantityBinder(bag), store, bag)
             : null;
 
     public IReadOnlyDictionary<string, SourceFile> Files => _files;

@@ -1,3 +1,4 @@
+using CareSheets.Diagnostics;
 using CareSheets.Quantities;
 using CareSheets.Species;
 using Newtonsoft.Json.Linq;
@@ -7,7 +8,7 @@ namespace CareSheets.Reading;
 /// <summary>Tree of store.yaml to the shop's record.</summary>
 internal static class StoreBinder
 {
-    public static Store? Bind(YamlMapping root, QuantityBinder quantities, ContentSchema schema)
+    public static Store? Bind(YamlMapping root, QuantityBinder quantities, ContentSchema schema, DiagnosticBag bag)
     {
         var fields = new Fields(root);
         if (fields.Text("name") is not { } name || fields.Text("place") is not { } place ||
@@ -26,6 +27,7 @@ internal static class StoreBinder
             [.. systems.OfType<YamlMapping>().Select(s => Water(s, system, "systems", quantities))])
         {
             RelativesDisagree = Limits(fields, schema, quantities),
+            Cards = CardFormBinder.Bind(fields.Inner("cards"), paper.Value, bag),
             Observation = Observation(fields.Inner("observation")),
             Currency = fields.Text("currency")?.Value,
             Altitude = AltitudeOf(fields, schema, quantities),

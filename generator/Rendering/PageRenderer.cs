@@ -1,5 +1,6 @@
 using CareSheets.Diagnostics;
 using CareSheets.Pages;
+using CareSheets.Pages.Cards;
 using CareSheets.Pages.Stock;
 using Scriban.Runtime;
 using Scriban.Syntax;
@@ -26,12 +27,14 @@ public sealed class PageRenderer
     /// <summary>Nothing when a template fails; then the bag says where.</summary>
     public string? Render(IPage page, DiagnosticBag bag)
     {
-        var isPaper = page is HomeSheet or TankCard or Docket or TalkingNotes;
+        var isPaper = page is HomeSheet or TankCard or CardLeaves or Docket or TalkingNotes;
+        var frame = page is TankCard or CardLeaves ? "frames/leaf.html"
+            : isPaper ? "frames/paper.html" : "frames/page.html";
         var own = (isPaper ? "papers/" : "pages/") + page.Template + ".html";
         var inner = RenderTemplate(own, page, null, bag);
         return inner is null
             ? null
-            : RenderTemplate(isPaper ? "frames/paper.html" : "frames/page.html", page, new Html(inner), bag);
+            : RenderTemplate(frame, page, new Html(inner), bag);
     }
 
     private string? RenderTemplate(string name, IPage page, Html? content, DiagnosticBag bag)

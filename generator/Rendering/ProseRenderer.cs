@@ -32,7 +32,10 @@ public sealed class ProseRenderer(SpeciesCollection collection)
             WarnOfHtml(prose, document, bag);
             var forPage = ToHtml(document);
             RemoveLinks(document);
-            return new SpeciesProse(forPage, ToHtml(document));
+            return new SpeciesProse(forPage, ToHtml(document))
+            {
+                Paragraphs = [.. document.Select(block => new PaperParagraph(ToHtml(block), ToText(block)))],
+            };
         }
         catch (ArgumentException failure) when (failure.Message.Contains("nested", StringComparison.Ordinal))
         {
@@ -60,13 +63,28 @@ public sealed class ProseRenderer(SpeciesCollection collection)
         }
     }
 
-    private static Html ToHtml(MarkdownDocument document)
+    private static Html ToHtml(MarkdownObject part)
     {
         using var text = new StringWriter { NewLine = "\n" };
         var renderer = new HtmlRenderer(text);
         Pipeline.Setup(renderer);
-        renderer.Render(document);
+        renderer.Render(part);
         return new Html(text.ToString());
+    }
+
+    private static string ToText(MarkdownObject part)
+    {
+        using var text = new StringWriter { NewLine = "\n" };
+        var renderer = new HtmlRenderer(text)
+        {
+            EnableHtmlForBlock = false,
+            EnableHtmlForInline = false,
+            EnableHtmlEscape = false,
+        };
+        Pipeline.Setup(renderer);
+        renderer.Render(part);
+        var plain = text.ToString().Trim();
+        return part is ParagraphBlock ? plain.Replace('\n', ' ') : plain;
     }
 
     /// <summary>Paper can't be clicked: each link becomes its text.</summary>

@@ -1,3 +1,4 @@
+using CareSheets.Paper;
 using CareSheets.Quantities;
 using CareSheets.Water;
 
@@ -33,6 +34,8 @@ public sealed record Store(
     public IReadOnlyDictionary<string, double> RelativesDisagree { get; init; } =
         new Dictionary<string, double>();
 
+    /// <summary>The cards on the tanks.</summary>
+    public required CardForm Cards { get; init; }
     public Observation Observation { get; init; } = Observation.Usual;
 
     /// <summary>Currency of the prices, ISO 4217.</summary>

@@ -26,7 +26,7 @@ internal static partial class PrintedPaper
     /// <param name="pdf">The printed paper.</param>
     /// <param name="size">The paper it must be on.</param>
     /// <param name="texts">What must be on it, whatever its letters' case.</param>
-    public static IEnumerable<string> Faults(byte[] pdf, PaperSize size, IEnumerable<string> texts)
+    public static IEnumerable<string> Faults(byte[] pdf, PrinterPaper size, IEnumerable<string> texts)
     {
         using var document = PdfDocument.Open(pdf);
         if (document.NumberOfPages != 1)

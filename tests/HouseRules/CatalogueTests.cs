@@ -26,6 +26,7 @@ public sealed class CatalogueTests
         ["AR958"] = "ReceivingTests",
         ["AR959"] = "ReceivingTests",
         ["AR960"] = "ReceivingTests",
+        ["CD904"] = "CardsCommandTests",
         ["WA901"] = "WaterCommandTests",
         ["WA902"] = "WaterCommandTests",
         ["WA903"] = "WaterCommandTests",
@@ -45,7 +46,7 @@ public sealed class CatalogueTests
         var ids = DiagnosticCatalogue.All.Select(c => c.Id).ToList();
         Assert.Equal(ids.Count, ids.Distinct().Count());
         Assert.All(ids, id => Assert.Matches(
-            "^(RD|SC|QT|LK|AU|PR|TP|PB|AR|WA|NM|PF|RG)[1-9][0-9]{2}$", id));
+            "^(RD|SC|QT|LK|AU|PR|TP|PB|AR|WA|NM|PF|RG|CD)[1-9][0-9]{2}$", id));
     }
 
     [Fact]

@@ -13,11 +13,12 @@ public sealed partial class RoomTests
         ["Statistics"] = [],
         ["Water"] = ["Quantities"],
         ["Names"] = [],
-        ["Species"] = ["Water", "Quantities", "Names", "Diagnostics"],
+        ["Paper"] = [],
+        ["Species"] = ["Paper", "Water", "Quantities", "Names", "Diagnostics"],
         ["Rules"] = ["Species", "Quantities", "Names", "Diagnostics"],
         ["Regulations"] = ["Species", "Names", "Diagnostics"],
         ["Arrivals"] = ["Species", "Quantities", "Names", "Diagnostics"],
-        ["Reading"] = ["Rules", "Arrivals", "Regulations", "Species", "Water", "Quantities", "Names", "Diagnostics"],
+        ["Reading"] = ["Rules", "Arrivals", "Regulations", "Species", "Paper", "Water", "Quantities", "Names", "Diagnostics"],
         ["Collection"] = ["Rules", "Arrivals", "Species", "Quantities", "Names", "Diagnostics"],
         ["Relatives"] = ["Collection", "Statistics", "Species", "Quantities", "Names", "Diagnostics"],
         ["Housing"] = ["Collection", "Species", "Water", "Quantities", "Names", "Diagnostics"],
@@ -30,15 +31,15 @@ public sealed partial class RoomTests
         [
             "Telling", "Proofing", "Rules", "Regulations", "Relatives", "Housing", "Tankmates", "Collection",
             "Arrivals",
-            "Species", "Water", "Quantities", "Names", "Diagnostics",
+            "Species", "Paper", "Water", "Quantities", "Names", "Diagnostics",
         ],
         ["Rendering"] = ["Pages", "Collection", "Species", "Quantities", "Names", "Diagnostics"],
         ["Publishing"] = ["Rendering", "Pages", "Diagnostics"],
         ["Commands"] =
         [
             "PackingLists", "Renaming", "Publishing", "Rendering", "Pages", "Relatives", "Housing", "Proofing",
-            "Rules", "Regulations", "Tankmates", "Collection", "Reading", "Arrivals", "Species", "Water", "Quantities",
-            "Names", "Diagnostics",
+            "Rules", "Regulations", "Tankmates", "Collection", "Reading", "Arrivals", "Species", "Paper", "Water",
+            "Quantities", "Names", "Diagnostics",
         ],
     };
 
@@ -53,6 +54,7 @@ public sealed partial class RoomTests
         ["AngleSharp"] = ["Publishing"],
         ["Spectre"] = ["Commands"],
         ["MathNet"] = ["Statistics"],
+        ["QRCoder"] = ["Paper"],
         ["CsvHelper"] = ["PackingLists"],
         ["ExcelDataReader"] = ["PackingLists"],
     };

@@ -1,4 +1,5 @@
 using CareSheets.Pages;
+using CareSheets.Pages.Cards;
 using CareSheets.Pages.Waters;
 using CareSheets.Tests.Support;
 

@@ -1,4 +1,5 @@
 using CareSheets.Pages;
+using CareSheets.Pages.Cards;
 using CareSheets.Tests.Support;
 
 namespace CareSheets.Tests.Pages;
@@ -48,7 +49,8 @@ public sealed class UnknownRangeTests
     [Fact]
     public void Card_and_sheet_say_it_as_well()
     {
-        Assert.Equal("unknown", Toy.At<TankCard>("papers/card-danio-rerio.html").Water[0].First);
+        var card = Toy.At<TankCard>("papers/card-danio-rerio.html").Leaf.Cards[0].Texts.Select(t => t.Text).ToList();
+        Assert.Equal("unknown", card[card.IndexOf("Temperature") + 1]);
         Assert.Equal("unknown", Toy.At<HomeSheet>("papers/sheet-danio-rerio.html").Water[2].First);
     }
 

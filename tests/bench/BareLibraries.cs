@@ -1,4 +1,5 @@
 using CareSheets.Pages;
+using CareSheets.Pages.Cards;
 using Markdig;
 using Scriban;
 using Scriban.Parsing;
@@ -29,7 +30,8 @@ internal sealed class BareLibraries(string theme, IReadOnlyDictionary<string, st
             Directory.CreateDirectory(Path.GetDirectoryName(path)!);
             var paper = page is HomeSheet or TankCard;
             var inner = Render($"{(paper ? "papers" : "pages")}/{page.Template}.html", page, "");
-            File.WriteAllText(path, Render(paper ? "frames/paper.html" : "frames/page.html", page, inner));
+            var frame = page is TankCard ? "leaf" : paper ? "paper" : "page";
+            File.WriteAllText(path, Render($"frames/{frame}.html", page, inner));
         });
         if (prose == 0)
             throw new InvalidOperationException("There was no prose.");

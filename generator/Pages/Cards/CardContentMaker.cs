@@ -1,0 +1,121 @@
+using System.Globalization;
+using CareSheets.Pages.Law;
+using CareSheets.Paper;
+using CareSheets.Paper.Layout;
+using CareSheets.Proofing;
+using CareSheets.Quantities;
+using CareSheets.Species;
+using CareSheets.Tankmates;
+
+namespace CareSheets.Pages.Cards;
+
+/// <summary>
+/// An entry as the content of its tank card, the most important first: what a fish dies of without,
+/// then what a buyer must know, then what is good to know.
+/// </summary>
+internal sealed class CardContentMaker(Site site)
+{
+    private readonly EntryFacts _facts = new(site);
+    private readonly RangeRowMaker _rows = new(site);
+    private readonly LawMaker _law = new(site);
+
+    private Words Words => site.Words;
+
+    public CardContent Make(Entry entry, CardOffer? offer = null) => new(
+        new HeadPart(Capital(entry.VernacularName), entry.ScientificName.Value.ToString()),
+        [.. Parts(entry, offer).Where(p => p.Texts.Any(t => t.Length > 0))],
+        new CardFoot(site.Collection.Store.Name, DateText.Of(entry.Reviewed, Words)));
+
+    private IEnumerable<ICardPart> Parts(Entry entry, CardOffer? offer)
+    {
+        var cautions = Cautions(entry);
+        foreach (var water in _rows.MakeForCard(entry))
+            yield return new WaterPart(water.Label, water.First, water.Second, water.Brief);
+        yield return new TextPart(CardPlace.Foot, Words["card.price"], Offer(offer), IsLarge: true);
+        foreach (var caution in cautions.Take(1))
+            yield return caution;
+        if (QrCode.Of(site.Collection.Store.Address + Routes.Species(entry)) is { } code)
+            yield return new CodePart(Words["card.code"], code, Words.Say("card.code_leads", ("address", code.Address)));
+        yield return Length(entry);
+        yield return Group(entry);
+        yield return Temper(entry);
+        yield return Tank(entry);
+        yield return Food(entry);
+        if (entry.Company.OwnKind.Value != entry.Company.Others.Value)
+            yield return OwnKind(entry);
+        if (entry.Adult.Length.Value is { High: not null } or { Low: not null })
+            yield return Picture(entry);
+        foreach (var caution in cautions.Skip(1).Take(1))
+            yield return caution;
+        yield return From(entry, offer);
+        foreach (var caution in cautions.Skip(2))
+            yield return caution;
+    }
+
+    private static string Offer(CardOffer? offer) => offer is null ? ""
+        : string.Join(" · ", new[] { offer.Price, offer.Count }.Where(t => t.Length > 0));
+
+    /// <summary>On which basis is said in words, so that TL and SL can go.</summary>
+    private FactPart Length(Entry entry)
+    {
+        var length = entry.Adult.Length.Value;
+        var plain = length.Basis is null ? length
+            : length with { Basis = null, Text = length.Text[..length.Text.LastIndexOf(' ')] };
+        return new FactPart(
+            CardPlace.Size, Words["card.grown"], site.Quantities.Show(plain, Rounding.Upward).Both,
+            Words[$"mate_basis.{length.Basis}"]);
+    }
+
+    private FactPart Group(Entry entry)
+    {
+        var group = _facts.Group(entry);
+        return new FactPart(CardPlace.Facts, Words["card.group"], group.Value, group.Note);
+    }
+
+    private FactPart Temper(Entry entry) => new(
+        CardPlace.Facts, Words["card.temper"], Words[$"others.{entry.Company.Others.Value}"], "");
+
+    private FactPart OwnKind(Entry entry) => new(
+        CardPlace.Facts, Words["card.own_kind"], Words[$"ownKind.{entry.Company.OwnKind.Value}"], "");
+
+    private FactPart Tank(Entry entry)
+    {
+        var tank = _facts.Tank(entry);
+        return new FactPart(CardPlace.Facts, Words["card.tank"], tank.Value, tank.Note);
+    }
+
+    private FactPart Food(Entry entry) => new(
+        CardPlace.Facts, Words["card.food"],
+        entry.Foods.Count > 0 ? _facts.Plain(entry.Foods) : _facts.List("diet", entry.Diet), "");
+
+    private SizePart Picture(Entry entry)
+    {
+        var length = entry.Adult.Length.Value;
+        var outline = FishOutline.Of(
+            EntryWord.Required<BodyShape>(entry.Adult.Shape), length.Basis ?? LengthBasis.Total,
+            (length.High ?? length.Low!.Value) * 10, entry.Adult.Height?.Value.High * 10);
+        var ruler = site.Collection.Store.Units == UnitSystem.US ? Ruler.Inches : Ruler.Centimetres;
+        return new SizePart(
+            Words["card.picture"], Length(entry), outline, ruler, Words["card.actual_size"], Words["card.smaller"]);
+    }
+
+    private TextPart From(Entry entry, CardOffer? offer)
+    {
+        var countries = string.Join(Words["sentence.list_separator"],
+            entry.Origin.CountryCodes.Select(c => CountryName.Of(c.Value, Words)));
+        var from = offer is { From.Length: > 0 } ? Capital(offer.From) : Words.Say("card.from", ("place", countries));
+        return new TextPart(CardPlace.Head, Words["card.origin"], from);
+    }
+
+    /// <summary>A list of law that names the fish, then hazards, then what the entry says, the gravest first.</summary>
+    private List<CautionPart> Cautions(Entry entry)
+    {
+        var cautions = CautionsOf.Entry(entry, site.Collection.Practice.Hazards).Select(c => c.Brief);
+        var all = _law.Card(entry) is { } law ? cautions.Prepend(law) : cautions;
+        return [.. all.Select((text, i) => new CautionPart(
+            Words.Say("card.caution", ("number", (i + 1).ToString(CultureInfo.InvariantCulture))), text))];
+    }
+
+    private static string Capital(string name) =>
+        name.Length == 0 ? name : char.ToUpperInvariant(name[0]) + name[1..];
+}

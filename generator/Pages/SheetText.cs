@@ -1,0 +1,14 @@
+namespace CareSheets.Pages;
+
+/// <summary>All that a home sheet prints, as far as it takes room.</summary>
+/// <param name="Facts">Lists under a heading each.</param>
+/// <param name="Paragraphs">Of the prose, the first to stay and the last to go.</param>
+/// <param name="Cautions">With the lines on safety.</param>
+/// <param name="Foot">Lines across the whole sheet.</param>
+internal sealed record SheetText(
+    string Name,
+    IReadOnlyList<RangeRow> Water,
+    IReadOnlyList<IReadOnlyList<Fact>> Facts,
+    IReadOnlyList<string> Paragraphs,
+    IReadOnlyList<string> Cautions,
+    IReadOnlyList<string> Foot);

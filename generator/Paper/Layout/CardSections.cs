@@ -1,0 +1,62 @@
+namespace CareSheets.Paper.Layout;
+
+/// <summary>The parts of a card sorted into what stands together, in the type of one step.</summary>
+internal sealed class CardSections(CardContent content, IReadOnlyList<ICardPart> parts, CardType type, double height)
+{
+    /// <summary>The share of a card's height that names may take before they are cut.</summary>
+    public const double MostHead = 0.45;
+
+    /// <summary>Lines that the name of the shop may take.</summary>
+    private const int MostShop = 2;
+
+    private readonly CardType _type = type with { Labels = WidestLabel(parts, type) };
+
+    /// <param name="isStacked">Whether the water's figures stand under one another.</param>
+    public IEnumerable<CardSection> Make(bool isStacked)
+    {
+        yield return new(CardPlace.Head,
+            [w => content.Head.Lay(w, _type, height * MostHead), .. Each(CardPlace.Head)]);
+        if (parts.OfType<WaterPart>().ToList() is { Count: > 0 } water)
+            yield return new(CardPlace.Water,
+                [w => isStacked ? WaterPart.Stack(water, w, _type) : WaterPart.LayAll(water, w, _type)]);
+        // The picture brings the length's words with it.
+        if (Of(CardPlace.Size).LastOrDefault() is { } size)
+            yield return new(CardPlace.Size, [w => size.Lay(w, _type)]);
+        foreach (var place in new[] { CardPlace.Facts, CardPlace.Cautions })
+        {
+            if (Of(place).Any())
+                yield return new(place, [.. Each(place)]);
+        }
+    }
+
+    /// <summary>What is offered, then the shop, the day and the mark, at the foot of the card.</summary>
+    public Block Foot(double width, string mark)
+    {
+        var offers = Of(CardPlace.Foot).Aggregate(
+            Block.Empty, (above, part) => above.Above(part.Lay(width, _type), type.Gap * 0.3));
+        var (shop, date) = (content.Foot.Shop, content.Foot.Date);
+        var lines = new[] { $"{shop} · {date} · {mark}", $"{date} · {mark}" };
+        var foot = Fits(lines[0], width) ? Line(lines[0], width)
+            : Paragraph.Cut(shop, Face.Plain, type.Floor, width, MostShop * Line("", width).Height)
+                .Above(Fits(lines[1], width) ? Line(lines[1], width) : Line(date, width).Above(Line(mark, width)));
+        return offers.Above(foot, type.Gap * 0.5);
+    }
+
+    private bool Fits(string line, double width) =>
+        FaceWidths.Of(line, Face.Plain, Points.ToMillimetres(type.Floor)) <= width;
+
+    private Block Line(string line, double width) =>
+        Paragraph.Lines(LineBreaker.Break(line, Face.Plain, Points.ToMillimetres(type.Floor), width), Face.Plain, type.Floor);
+
+    private IEnumerable<ICardPart> Of(CardPlace place) => parts.Where(p => p.Place == place);
+
+    private IEnumerable<Func<double, Block>> Each(CardPlace place) =>
+        Of(place).Select(part => (Func<double, Block>)(w => part.Lay(w, _type)));
+
+    private static double WidestLabel(IEnumerable<ICardPart> parts, CardType type)
+    {
+        var labels = parts.OfType<FactPart>().Select(f => f.Label)
+            .Concat(parts.OfType<SizePart>().Select(s => s.Length.Label));
+        return labels.Max(l => (double?)FaceWidths.Of(l, Face.Plain, Points.ToMillimetres(type.Floor))) ?? 0;
+    }
+}

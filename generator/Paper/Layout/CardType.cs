@@ -1,0 +1,58 @@
+namespace CareSheets.Paper.Layout;
+
+/// <summary>The sizes of type on one card, in points, and the spaces that go with them.</summary>
+/// <param name="Floor">The smallest type of a card of this size: nothing on it is smaller.</param>
+/// <param name="Body">Facts and cautions.</param>
+/// <param name="Name">The customers' name, the largest of all.</param>
+/// <param name="Figure">The figures of the water.</param>
+public sealed record CardType(double Floor, double Body, double Name, double Scientific, double Figure)
+{
+    /// <summary>
+    /// Steps from roomy to tight, as multiples of the floor: body, name, scientific, figure; and the
+    /// picture's share of the card's height.
+    /// </summary>
+    private static readonly (double Body, double Name, double Scientific, double Figure, double Picture)[] Steps =
+    [
+        (1.3, 3.4, 1.75, 2.0, 0.17), (1.2, 3.1, 1.65, 1.85, 0.17), (1.1, 2.8, 1.5, 1.7, 0.15),
+        (1, 2.5, 1.4, 1.5, 0.13), (1, 2.1, 1.3, 1.35, 0.11), (1, 1.7, 1.15, 1.2, 0.09),
+    ];
+
+    /// <summary>Between sections, in mm; more where the card has room left.</summary>
+    public double Gap { get; init; }
+
+    /// <summary>The highest that the picture of the fish may be, in mm.</summary>
+    public double Picture { get; init; }
+
+    /// <summary>The column of the facts' labels, in mm.</summary>
+    public double Labels { get; init; }
+
+    /// <summary>
+    /// The smallest type: 9 pt from A6 upwards, 8 pt on A7, 7.5 pt on tickets that are read at a hand's
+    /// reach. At one metre a letter is told by most eyes when it is 1.5 mm high (five minutes of arc:
+    /// common practice, no source), which 9 pt just is.
+    /// </summary>
+    public static double FloorOf(PaperSize card) => card.ShortSide switch
+    {
+        >= 95 => 9,
+        >= 65 => 8,
+        _ => 7.5,
+    };
+
+    public static double MarginOf(PaperSize card) => card.ShortSide switch
+    {
+        >= 95 => 6,
+        >= 65 => 5,
+        _ => 4,
+    };
+
+    public static IReadOnlyList<CardType> For(PaperSize card)
+    {
+        var floor = FloorOf(card);
+        return [.. Steps.Select(s => new CardType(
+            floor, s.Body * floor, s.Name * floor, s.Scientific * floor, s.Figure * floor)
+        {
+            Gap = Points.ToMillimetres(floor) * 0.55,
+            Picture = card.Height * s.Picture,
+        })];
+    }
+}

@@ -1,0 +1,41 @@
+namespace CareSheets.Paper.Layout;
+
+/// <summary>Both names, which no card is without: the customers' in the largest type, then the scientific one.</summary>
+public sealed record HeadPart(string Vernacular, string Scientific)
+{
+    private const double Smallest = 1.3;
+    private const double Finer = 0.96;
+    private const double ScientificOfName = 0.75;
+
+    public IEnumerable<string> Texts => [Vernacular, Scientific];
+
+    /// <summary>
+    /// The name is as large as the step allows in two lines of whole words. What would be higher than
+    /// <paramref name="most"/> is cut, with three points at its end.
+    /// </summary>
+    public Block Lay(double width, CardType type, double most)
+    {
+        var points = NamePoints(width, type);
+        var below = Math.Max(type.Floor, Math.Min(type.Scientific, points * ScientificOfName));
+        var scientific = Paragraph.Cut(Scientific, Face.Latin, below, width, most / 3);
+        var name = Paragraph.Cut(Vernacular, Face.Bold, points, width, most - scientific.Height);
+        return name.Above(scientific, type.Gap * 0.2);
+    }
+
+    /// <summary>Whether the card can show only the beginning of a name.</summary>
+    public bool IsCut(double width, CardType type, double most) =>
+        Lay(width, type, most).Height < Lay(width, type, double.MaxValue).Height;
+
+    private double NamePoints(double width, CardType type)
+    {
+        var least = type.Floor * Smallest;
+        for (var points = type.Name; points > least; points *= Finer)
+        {
+            var size = Points.ToMillimetres(points);
+            if (LineBreaker.KeepsWhole(Vernacular, Face.Bold, size, width) &&
+                LineBreaker.Break(Vernacular, Face.Bold, size, width).Count <= 2)
+                return points;
+        }
+        return least;
+    }
+}

@@ -1,0 +1,68 @@
+using System.Text;
+
+namespace CareSheets.Paper;
+
+/// <summary>Breaks a text into lines that are no wider than given.</summary>
+public static class LineBreaker
+{
+    /// <summary>
+    /// Lines break at spaces, and behind hyphens and slashes; a piece wider than a line breaks
+    /// between letters. Never empty; no line is wider than given unless a single letter is.
+    /// </summary>
+    public static IReadOnlyList<string> Break(string text, Face face, double size, double width)
+    {
+        var lines = new List<string>();
+        var line = "";
+        foreach (var piece in Pieces(text).SelectMany(p => Fitting(p, face, size, width)))
+        {
+            if (line.Length == 0 || FaceWidths.Of((line + piece).TrimEnd(), face, size) <= width)
+            {
+                line += piece;
+                continue;
+            }
+            lines.Add(line.TrimEnd());
+            line = piece.TrimStart();
+        }
+        lines.Add(line.TrimEnd());
+        return lines;
+    }
+
+    /// <summary>Whether every piece of the text stays whole in lines of this width.</summary>
+    public static bool KeepsWhole(string text, Face face, double size, double width) =>
+        Pieces(text).All(p => FaceWidths.Of(p.TrimEnd(), face, size) <= width);
+
+    /// <summary>Each with the space behind it. No-break spaces hold figures and units together.</summary>
+    private static IEnumerable<string> Pieces(string text)
+    {
+        var start = 0;
+        for (var i = 0; i < text.Length; i++)
+        {
+            var ends = text[i] == ' ' || (text[i] is '-' or '/' && i > start && i + 1 < text.Length &&
+                char.IsLetter(text[i - 1]) && char.IsLetter(text[i + 1]));
+            if (!ends)
+                continue;
+            yield return text[start..(i + 1)];
+            start = i + 1;
+        }
+        if (start < text.Length)
+            yield return text[start..];
+    }
+
+    private static IEnumerable<string> Fitting(string piece, Face face, double size, double width)
+    {
+        if (FaceWidths.Of(piece.TrimEnd(), face, size) <= width)
+            return [piece];
+        var parts = new List<string>();
+        var part = new StringBuilder();
+        foreach (var rune in piece.EnumerateRunes())
+        {
+            if (part.Length > 0 && FaceWidths.Of($"{part}{rune}".TrimEnd(), face, size) > width)
+            {
+                parts.Add(part.ToString());
+                part.Clear();
+            }
+            part.Append(rune);
+        }
+        return [.. parts, part.ToString()];
+    }
+}
