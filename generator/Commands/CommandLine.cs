@@ -44,6 +44,11 @@ internal static class CommandLine
             .WithExample("packing-list", "larkwater.csv", "--supplier", "\"Larkwater Imports\"", "--date", "2026-11-24")
             .WithExample("packing-list", "larkwater.csv", "--answer", "12=danio-rerio", "--again")
             .WithExample("packing-list", "offer.xlsx", "--look");
+        configuration.AddCommand<RenameCommand>("rename")
+            .WithDescription("Give a species or a genus another name; the old one leads on for ever.")
+            .WithExample("proof", "--if", "\"Danio rerio=Brachydanio rerio\"")
+            .WithExample("rename", "\"Danio rerio\"", "\"Brachydanio rerio\"")
+            .WithExample("rename", "Hoplisoma", "Corydoras");
         configuration.AddCommand<TankmatesCommand>("tankmates")
             .WithDescription("Will these species live together, in this tank, and why not.")
             .WithExample("tankmates", "danio-rerio", "betta-splendens")

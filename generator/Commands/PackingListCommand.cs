@@ -4,6 +4,7 @@ using CareSheets.Diagnostics;
 using CareSheets.Names.Matching;
 using CareSheets.PackingLists;
 using CareSheets.Reading;
+using CareSheets.Regulations;
 using Spectre.Console.Cli;
 
 namespace CareSheets.Commands;
@@ -45,6 +46,8 @@ internal sealed class PackingListCommand : Command<PackingListSettings>
             return null;
         if (settings.Answers.Length > 0)
             list = new PackingListReader(matcher, answers, new DiagnosticBag()).Read(settings.File, shown)!;
+        var law = new LineLaw(new RegulationFinder(bench.Law.Lists, collection.Store.Jurisdiction), collection);
+        list = list with { Lines = [.. list.Lines.Select(l => l with { Law = law.Of(l) })] };
         var drafts = settings.NoDrafts ? new DraftedList(list, []) : NewSpecies.Draft(list, collection);
         return Write(drafts, answers, bench.Bag, settings);
     }

@@ -21,7 +21,8 @@ internal static class PackingListJson
         file = receipt?.File,
         written = receipt?.IsWritten ?? false,
         lines = receipt?.List.Lines.Select(Line) ?? [],
-        skipped = receipt?.List.Skipped.Select(s => new { line = s.Line, said = s.Said, why = SkipText.Of(s.Reason) }) ?? [],
+        skipped = receipt?.List.Skipped
+            .Select(s => new { line = s.Line, said = s.Said, why = SkipText.Of(s.Reason) }) ?? [],
         drafts = receipt?.Drafts.Select(d => d.Name.ToString()) ?? [],
         diagnostics = found.Select(d => new
         {
@@ -62,6 +63,7 @@ internal static class PackingListJson
             price = line.Price,
             remark = line.Remark,
             unclear = line.Unclear,
+            law = matched.Law,
         };
     }
 }

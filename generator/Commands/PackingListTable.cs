@@ -18,6 +18,9 @@ internal static class PackingListTable
         if (!settings.Quiet)
             AnsiConsole.Write(Of(receipt.List));
         var output = new ConsoleOutput(settings);
+        foreach (var line in receipt.List.Lines.Where(l => l.Law.Count > 0))
+            AnsiConsole.MarkupLine(
+                $"[red]LAW, line {Number(line.Line.Line)}: {Markup.Escape(string.Join("; ", line.Law))}.[/]");
         foreach (var skipped in receipt.List.Skipped)
             output.Line($"Line {skipped.Line} is no fish ({SkipText.Of(skipped.Reason)}): {Short(skipped.Said)}");
         var asked = receipt.List.Lines.Count(l => l.Entry is null);

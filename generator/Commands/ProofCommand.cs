@@ -13,6 +13,10 @@ internal sealed class ProofSettings : ContentSettings
     [Description("Entries to proofread, by file name or scientific name; all of them when none is named.")]
     public string[] Entries { get; init; } = [];
 
+    [CommandOption("--if <CHANGE>")]
+    [Description("What follows from a change of name, as \"Old name=New name\", or of a genus \"Old=New\".")]
+    public string? If { get; init; }
+
     [CommandOption("--sarif")]
     [Description("Print SARIF 2.1.0, for editors and code hosts.")]
     public bool Sarif { get; init; }
@@ -23,6 +27,8 @@ internal sealed class ProofCommand : Command<ProofSettings>
 {
     public override int Execute(CommandContext context, ProofSettings settings, CancellationToken cancellationToken)
     {
+        if (settings.If is { } change)
+            return RenameCommand.Rehearse(change, settings);
         var bench = new Workbench(settings);
         var output = new ConsoleOutput(settings);
         var collection = bench.ReadCollection();

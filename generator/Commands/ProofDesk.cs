@@ -51,6 +51,7 @@ internal sealed class ProofDesk
             bag.Add(OutlierText.Describe(_relatives));
             bag.Add(_rules.Describe(entry));
             bag.Add(ProseCheck.Check(entry, new SpeciesNames(collection)));
+            bag.Add(ProofStep.Law(_content.Law, collection.Store, [entry], ""));
             new ProseRenderer(collection).Render(entry, bag);
         }
         var file = $"/{name}.md";

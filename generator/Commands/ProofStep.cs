@@ -1,7 +1,9 @@
 using CareSheets.Collection;
+using CareSheets.Diagnostics;
 using CareSheets.Proofing.Advice;
 using CareSheets.Proofing.Prose;
 using CareSheets.Regulations;
+using CareSheets.Species;
 
 namespace CareSheets.Commands;
 
@@ -10,11 +12,18 @@ internal static class ProofStep
 {
     public static void Run(Workbench bench, SpeciesCollection collection)
     {
-        var finder = new RegulationFinder(bench.Law.Lists, collection.Store.Jurisdiction);
-        var today = DateOnly.FromDateTime(DateTime.Today);
-        bench.Bag.Add(RegulationCheck.Check(finder, collection.Entries, today));
         var storeFile = bench.Files.Keys.FirstOrDefault(f => f.EndsWith("/store.yaml", StringComparison.Ordinal));
-        bench.Bag.Add(AdviceCheck.Check(collection.Store, collection.Entries, bench.Law.Duties, storeFile ?? ""));
+        bench.Bag.Add(Law(bench.Law, collection.Store, collection.Entries, storeFile ?? ""));
         bench.Bag.Add(ProseCheck.Check(collection));
+    }
+
+    /// <summary>What the lists of law and the duties of advice have to say of these entries.</summary>
+    /// <param name="storeFile">Where what the shop itself lacks is told.</param>
+    public static IEnumerable<Diagnostic> Law(
+        LawBook law, Store store, IReadOnlyList<Entry> entries, string storeFile)
+    {
+        var finder = new RegulationFinder(law.Lists, store.Jurisdiction);
+        return RegulationCheck.Check(finder, entries, DateOnly.FromDateTime(DateTime.Today))
+            .Concat(AdviceCheck.Check(store, entries, law.Duties, storeFile));
     }
 }

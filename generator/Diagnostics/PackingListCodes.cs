@@ -6,7 +6,8 @@ namespace CareSheets.Diagnostics;
 public static class PackingListCodes
 {
     public static readonly DiagnosticCode CantRead = new("AR951", Error,
-        "This file can't be read as a list: {reason}", "A list is text with commas, semicolons or tabs, or XLSX or XLS.");
+        "This file can't be read as a list: {reason}",
+        "A list is text with commas, semicolons or tabs, or XLSX or XLS.");
 
     public static readonly DiagnosticCode TooLarge = new("AR952", Error,
         "This list is too large: {size}", "{limit} are the most that is read. Send the sheet with the fish alone.");
@@ -34,7 +35,8 @@ public static class PackingListCodes
         "Use --again to write it anew; what was there is then kept beside it.");
 
     public static readonly DiagnosticCode NoSuchAnswer = new("AR959", Error,
-        "The answer {answer} can't be used: {reason}", "An answer is a line and an entry, as in --answer 12=danio-rerio.");
+        "The answer {answer} can't be used: {reason}",
+        "An answer is a line and an entry, as in --answer 12=danio-rerio.");
 
     public static readonly DiagnosticCode CantWrite = new("AR960", Error,
         "The arrival can't be written: {reason}", "Nothing was changed. Check the folder and the space on the disk.");

@@ -97,8 +97,8 @@ internal sealed partial class NameDesk(string[] words)
     {
         var isCapital = char.IsUpper(word[0]);
         var bare = word.TrimEnd(',');
-        if (_isMarked || bare.Length == 0 || _epithets.Count == 2 || !Epithet().IsMatch(bare) || Particle().IsMatch(word) ||
-            (isCapital && (_epithets.Count > 0 || AuthorFollows(word))))
+        if (_isMarked || bare.Length == 0 || _epithets.Count == 2 || !Epithet().IsMatch(bare) ||
+            Particle().IsMatch(word) || (isCapital && (_epithets.Count > 0 || AuthorFollows(word))))
             return false;
         AddIf(isCapital, NameProblem.EpithetWithCapital);
         AddIf(bare.Length == 1, NameProblem.OneLetter);

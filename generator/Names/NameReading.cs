@@ -9,7 +9,7 @@ public sealed record NameReading
     /// <summary>As written, with the capital it should have; empty where no genus was found.</summary>
     public string Genus { get; init; } = "";
 
-    /// <summary>The genus is shortened, as in <c>P. innesi</c>; <see cref="Genus"/> then holds what is left of it.</summary>
+    /// <summary>The genus is shortened, as in <c>P. innesi</c>; <see cref="Genus"/> holds the rest of it.</summary>
     public bool IsAbbreviated { get; init; }
 
     /// <summary>Between genus and epithet in parentheses (Art. 6.1), and no word of the name.</summary>

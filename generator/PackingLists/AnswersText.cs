@@ -11,7 +11,8 @@ public static class AnswersText
     {
         var text = new StringBuilder();
         text.Append("# yaml-language-server: $schema=../../../schema/answers.schema.json\n");
-        text.Append("# What this supplier means by a name, as people have answered. Take an answer out to be asked again.\n");
+        text.Append("# What this supplier means by a name, as people have answered. ");
+        text.Append("Take an answer out to be asked again.\n");
         text.Append("supplier: ").Append(YamlText.Plain(supplier)).Append("\nanswers:\n");
         foreach (var answer in answers)
         {

@@ -14,8 +14,9 @@ public static class ArrivalText
     {
         var text = new StringBuilder();
         Line(text, "# yaml-language-server: $schema=../../schema/arrival.schema.json");
-        Line(text, $"# From {OneLine(list.File)}. Where entry: is missing nobody knows yet: write the entry's file name and");
-        Line(text, "# taken: by hand, and the answer is remembered for this supplier. Sizes are taken for total lengths (TL).");
+        Line(text, $"# From {OneLine(list.File)}. Where entry: is missing nobody knows yet: write the entry's file");
+        Line(text, "# name and taken: by hand, and the answer is remembered for this supplier. Sizes are taken for");
+        Line(text, "# total lengths (TL).");
         Line(text, $"supplier: {YamlText.Plain(supplier)}");
         Line(text, $"date: {date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}");
         Line(text, $"list: {YamlText.Plain(keptAs)}");
@@ -23,7 +24,8 @@ public static class ArrivalText
         foreach (var line in list.Lines)
             Add(text, line);
         foreach (var skipped in list.Skipped)
-            Line(text, $"# Line {Number(skipped.Line)} is no fish ({SkipText.Of(skipped.Reason)}): {OneLine(skipped.Said)}");
+            Line(text, $"# Line {Number(skipped.Line)} is no fish ({SkipText.Of(skipped.Reason)}): " +
+                OneLine(skipped.Said));
         return text.ToString();
     }
 
@@ -38,6 +40,8 @@ public static class ArrivalText
         Line(text, $"  # {MatchText.Why(matched)}");
         foreach (var candidate in matched.Perhaps)
             Line(text, $"  # perhaps {MatchText.Why(candidate)}");
+        foreach (var law in matched.Law)
+            Line(text, $"  # LAW: {OneLine(law)}");
         Line(text, $"  - line: {Number(line.Line)}");
         Field("said", YamlText.Quoted(line.Said));
         Field("entry", matched.Entry ?? "");
@@ -53,7 +57,7 @@ public static class ArrivalText
         Field("note", Note(line) is { Length: > 0 } note ? YamlText.Quoted(note) : "");
     }
 
-    /// <summary>What an arrival has no field for. The price of an arrival is the customer's, not the supplier's.</summary>
+    /// <summary>What an arrival has no field for: its price is the customer's, not the supplier's.</summary>
     private static string Note(PackedLine line)
     {
         var parts = new List<string>();

@@ -23,8 +23,9 @@ public static class CollectionNames
     private static IEnumerable<NamedSpecies> Drafts(SpeciesCollection collection) =>
         from draft in collection.Known.Drafts
         let words = draft.Split('-', 2)
-        where words.Length == 2 && draft.Length > 1
-        let name = ScientificName.Parse($"{char.ToUpperInvariant(words[0][0])}{words[0][1..]} {words[1].Replace('-', ' ')}")
+        where words.Length == 2 && words[0].Length > 1
+        let genus = char.ToUpperInvariant(words[0][0]) + words[0][1..]
+        let name = ScientificName.Parse($"{genus} {words[1].Replace('-', ' ')}")
         where name is not null
         select new NamedSpecies(draft, name, [], [], []);
 }

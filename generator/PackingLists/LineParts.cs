@@ -129,13 +129,15 @@ internal sealed partial class LineParts
         if (!found.Success)
             return null;
         int Number(string group) => int.Parse(
-            found.Groups[group].Value.Replace(",", "").Replace(".", ""), NumberStyles.None, CultureInfo.InvariantCulture);
+            found.Groups[group].Value.Replace(",", "").Replace(".", ""),
+            NumberStyles.None, CultureInfo.InvariantCulture);
         var count = Number("count") * (found.Groups["bags"].Success ? (long)Number("bags") : 1);
         return count is > 0 and <= 100_000 ? (int)count : null;
     }
 
     [GeneratedRegex(
-        @"^(?:(?<bags>\d{1,3})\s*[x×*]\s*)?(?<count>\d{1,3}(?:[.,]\d{3})|\d{1,6})(?:\.0+)?\s*(?:pcs?|stk|st|heads?)?\.?$",
+        @"^(?:(?<bags>\d{1,3})\s*[x×*]\s*)?" +
+        @"(?<count>\d{1,3}(?:[.,]\d{3})|\d{1,6})(?:\.0+)?\s*(?:pcs?|stk|st|heads?)?\.?$",
         RegexOptions.IgnoreCase)]
     private static partial Regex Counted();
 

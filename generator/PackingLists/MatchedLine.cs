@@ -8,6 +8,9 @@ namespace CareSheets.PackingLists;
 /// <param name="Taken">Why it was taken; nothing with <paramref name="Entry"/>.</param>
 public sealed record MatchedLine(PackedLine Line, string? Entry, NameTaken? Taken, NameMatch Match)
 {
+    /// <summary>What lists of law say of it or of what it may be, each in a sentence.</summary>
+    public IReadOnlyList<string> Law { get; init; } = [];
+
     /// <summary>Entries that it may be, the likeliest first.</summary>
     public IReadOnlyList<MatchCandidate> Perhaps => Entry is null ? Match.Others : [];
 }

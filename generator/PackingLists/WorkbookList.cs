@@ -4,7 +4,7 @@ using ExcelDataReader;
 
 namespace CareSheets.PackingLists;
 
-/// <summary>Rows of the first sheet of a workbook that has any. Formulas are never run: cells are as they were saved.</summary>
+/// <summary>Rows of the first sheet that has any. Formulas are never run: cells are as they were saved.</summary>
 internal static class WorkbookList
 {
     /// <summary>Signs at the beginning of zipped workbooks and of those before 2007.</summary>

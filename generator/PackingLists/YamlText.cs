@@ -2,7 +2,7 @@ using System.Text;
 
 namespace CareSheets.PackingLists;
 
-/// <summary>A text as a YAML value in double quotes, in one line, whatever it holds (YAML 1.2.2, section 7.3.1).</summary>
+/// <summary>A text as a YAML value of one line, whatever it holds (YAML 1.2.2, section 7.3.1).</summary>
 internal static class YamlText
 {
     public static string Quoted(string text)

@@ -77,7 +77,9 @@ public sealed class ProseRenderer(SpeciesCollection collection)
         using var text = new StringWriter { NewLine = "\n" };
         var renderer = new HtmlRenderer(text)
         {
-            EnableHtmlForBlock = false, EnableHtmlForInline = false, EnableHtmlEscape = false,
+            EnableHtmlForBlock = false,
+            EnableHtmlForInline = false,
+            EnableHtmlEscape = false,
         };
         Pipeline.Setup(renderer);
         renderer.Render(part);

@@ -34,7 +34,8 @@ public sealed class StaffPaperTests(BrowserFixture browser)
         await page.GotoAsync(browser.Site + address);
         Assert.Empty(await page.EvaluateAsync<string[]>(PrintedPaper.Overflowing));
         if (onLetter)
-            await page.EvaluateAsync("document.querySelector('.paper').classList.replace('paper--a4', 'paper--letter')");
+            await page.EvaluateAsync(
+                "document.querySelector('.paper').classList.replace('paper--a4', 'paper--letter')");
         using var pdf = PdfDocument.Open(await PrintedPaper.PrintAsync(page));
         var (width, height) = onLetter ? (215.9, 279.4) : (210.0, 297.0);
         Assert.InRange(pdf.NumberOfPages, 1, 6);

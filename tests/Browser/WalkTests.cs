@@ -16,16 +16,16 @@ public sealed class WalkTests(BrowserFixture browser)
         var trouble = Watch(page, browser.Site);
         await page.GotoAsync(browser.Site + "index.html");
         await page.GetByRole(AriaRole.Navigation).GetByRole(AriaRole.Link, new() { Name = "All species" }).ClickAsync();
-        await page.WaitForURLAsync("**/species/index.html");
+        await page.WaitForURLAsync("**/species/index.html", new() { WaitUntil = WaitUntilState.Commit });
         await page.Locator(".species-table a[href$='danio-rerio.html']").ClickAsync();
-        await page.WaitForURLAsync("**/species/danio-rerio.html");
+        await page.WaitForURLAsync("**/species/danio-rerio.html", new() { WaitUntil = WaitUntilState.Commit });
         Assert.Equal("zebra danio", await page.Locator("h1").TextContentAsync());
         Assert.False(await ScrollsSidewaysAsync(page));
         await page.GetByRole(AriaRole.Link, new() { Name = "Home sheet", Exact = true }).ClickAsync();
-        await page.WaitForURLAsync("**/papers/sheet-danio-rerio.html");
+        await page.WaitForURLAsync("**/papers/sheet-danio-rerio.html", new() { WaitUntil = WaitUntilState.Commit });
         Assert.True(await page.Locator(".home-sheet h1").IsVisibleAsync());
         await page.GetByRole(AriaRole.Link, new() { Name = "Back to the page" }).ClickAsync();
-        await page.WaitForURLAsync("**/species/danio-rerio.html");
+        await page.WaitForURLAsync("**/species/danio-rerio.html", new() { WaitUntil = WaitUntilState.Commit });
         Assert.Empty(trouble);
     }
 

@@ -24,12 +24,13 @@ public sealed partial class RoomTests
         ["Housing"] = ["Collection", "Species", "Water", "Quantities", "Names", "Diagnostics"],
         ["Proofing"] = ["Collection", "Rules", "Regulations", "Species", "Quantities", "Names", "Diagnostics"],
         ["Tankmates"] = ["Collection", "Species", "Quantities", "Names", "Diagnostics"],
-        ["PackingLists"] = ["Collection", "Arrivals", "Species", "Names", "Diagnostics"],
-        ["Renaming"] = ["Relatives", "Collection", "Species", "Names"],
+        ["PackingLists"] = ["Collection", "Regulations", "Arrivals", "Species", "Names", "Diagnostics"],
+        ["Renaming"] = ["Relatives", "Regulations", "Collection", "Species", "Names"],
         ["Telling"] = ["Collection", "Arrivals", "Species", "Quantities", "Names", "Diagnostics"],
         ["Pages"] =
         [
-            "Telling", "Proofing", "Rules", "Regulations", "Relatives", "Housing", "Tankmates", "Collection", "Arrivals",
+            "Telling", "Proofing", "Rules", "Regulations", "Relatives", "Housing", "Tankmates", "Collection",
+            "Arrivals",
             "Species", "Paper", "Water", "Quantities", "Names", "Diagnostics",
         ],
         ["Rendering"] = ["Pages", "Collection", "Species", "Quantities", "Names", "Diagnostics"],

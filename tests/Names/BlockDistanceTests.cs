@@ -47,7 +47,8 @@ public sealed class BlockDistanceTests
     public void The_cheap_bound_never_hides_a_near_word()
     {
         var random = new Random(4);
-        string Word() => string.Concat(Enumerable.Range(0, 1 + random.Next(8)).Select(_ => (char)('a' + random.Next(5))));
+        string Word() => string.Concat(
+            Enumerable.Range(0, 1 + random.Next(8)).Select(_ => (char)('a' + random.Next(5))));
         for (var i = 0; i < 5000; i++)
         {
             var (one, other) = (Word(), Word());

@@ -26,7 +26,10 @@ internal static class MadeUpNames
                 names.Add($"{char.ToUpperInvariant(genus[0])}{genus[1..]}us " +
                     Word(random, 2 + random.Next(2)) + Endings[random.Next(Endings.Length)]);
         }
-        return [.. names.Select(n => new NamedSpecies(ScientificName.Parse(n)!.Slug, ScientificName.Parse(n)!, [], [], []))];
+        return
+        [
+            .. names.Select(n => ScientificName.Parse(n)!).Select(n => new NamedSpecies(n.Slug, n, [], [], [])),
+        ];
     }
 
     /// <summary>A third as they are, the rest with one or two slips.</summary>

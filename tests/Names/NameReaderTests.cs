@@ -87,7 +87,8 @@ public sealed class NameReaderTests
         const string signs = "Aabx.() ,'\"“”×?&1758L46-é🐟\t";
         for (var i = 0; i < 20_000; i++)
         {
-            var text = string.Concat(Enumerable.Range(0, random.Next(24)).Select(_ => signs[random.Next(signs.Length)]));
+            var text = string.Concat(
+                Enumerable.Range(0, random.Next(24)).Select(_ => signs[random.Next(signs.Length)]));
             Assert.NotNull(NameReader.Read(text).Rest);
         }
         Assert.Equal(new string('a', 10_000), NameReader.Read(new string('a', 10_000)).Rest);

@@ -2,7 +2,7 @@ using CareSheets.Names.Matching;
 
 namespace CareSheets.Tests.Names;
 
-/// <summary>Near matches as Rees published them: PLoS ONE 9(9): e107510, posts of 2008 and 2010, and the port's tests.</summary>
+/// <summary>Near matches as Rees published them: PLoS ONE 9(9): e107510, posts of 2008 and 2010, his port.</summary>
 public sealed class NearRuleTests
 {
     // Keys: tests of the reference port (GlobalNamesArchitecture, taxamatch_rb, commit 1feabf9, 2016).

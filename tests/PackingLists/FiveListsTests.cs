@@ -6,7 +6,7 @@ namespace CareSheets.Tests.PackingLists;
 
 /// <summary>
 /// Five lists of invented suppliers with every kind of wrong name that the trade knows, and the right answers
-/// beside them, written before the matching was.
+/// beside them, written before the reading of lines and after the matching of names.
 /// </summary>
 public sealed class FiveListsTests(ITestOutputHelper output)
 {
@@ -62,8 +62,10 @@ public sealed class FiveListsTests(ITestOutputHelper output)
         var read = All.Value.Where(l => l.Line is not null).ToList();
         List<string> wrong =
         [
-            .. read.Where(l => Text(l.Line!.Line.Count) != l.Right.Count).Select(l => $"count {Text(l.Line!.Line.Count)}: {l.Right}"),
-            .. read.Where(l => Text(l.Line!.Line.Size) != l.Right.Size).Select(l => $"size {l.Line!.Line.Size}: {l.Right}"),
+            .. read.Where(l => Text(l.Line!.Line.Count) != l.Right.Count)
+                .Select(l => $"count {Text(l.Line!.Line.Count)}: {l.Right}"),
+            .. read.Where(l => Text(l.Line!.Line.Size) != l.Right.Size)
+                .Select(l => $"size {l.Line!.Line.Size}: {l.Right}"),
             .. read.Where(l => Text(l.Line!.Line.Sex) != l.Right.Sex).Select(l => $"sex {l.Line!.Line.Sex}: {l.Right}"),
             .. read.Where(l => Text(l.Line!.Line.Provenance) != l.Right.Provenance)
                 .Select(l => $"provenance {l.Line!.Line.Provenance}: {l.Right}"),

@@ -73,6 +73,7 @@ public sealed class ProofDeskTests : IDisposable
         var collection = bench.ReadCollection()!;
         bench.Bag.Add(OutlierText.Describe(RelativesEngine.Ask(collection)));
         bench.ProofByRules(collection);
+        ProofStep.Run(bench, collection);
         bench.RenderProse(collection);
         return bench.Bag.Sorted().Where(d => d.Span.File.EndsWith($"/{entry}.md", StringComparison.Ordinal));
     }

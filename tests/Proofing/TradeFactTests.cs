@@ -36,7 +36,7 @@ public sealed class TradeFactTests
         var path = $"content/species/{entry}.md";
         workshop.Replace(path, from, to);
         var line = 1 + File.ReadLines(workshop[path]).ToList().FindIndex(l => l.Contains(to, StringComparison.Ordinal));
-        var found = Proof(workshop).Single(d => d.Values["rule"] == rule);
+        var found = Rules(workshop).Single(d => d.Values["rule"] == rule);
         Assert.EndsWith($"/{entry}.md", found.Span.File, StringComparison.Ordinal);
         Assert.Equal(line, found.Span.Start.Line);
     }
@@ -45,7 +45,7 @@ public sealed class TradeFactTests
     public void The_collection_as_it_is_breaks_no_rule_that_it_does_not_waive()
     {
         using var workshop = Copy();
-        Assert.Empty(Proof(workshop));
+        Assert.Empty(Rules(workshop));
     }
 
     /// <summary>Every waiver of the collection gives a reason that is more than a word.</summary>
@@ -56,6 +56,9 @@ public sealed class TradeFactTests
         Assert.InRange(waivers.Count, 1, 5);
         Assert.All(waivers, w => Assert.True(w.Reason.Split(' ').Length >= 8, w.Reason));
     }
+
+    private static IEnumerable<Diagnostic> Rules(Workshop workshop) =>
+        Proof(workshop).Where(d => d.Code.Id.StartsWith("PR", StringComparison.Ordinal));
 
     private static Workshop Copy()
     {

@@ -64,7 +64,7 @@ public sealed class NameMatcher(NameIndex index, GenusTable genera)
         ];
     }
 
-    /// <summary>Species of any genus with that beginning which have the epithet: the context must not hide one.</summary>
+    /// <summary>Species of any genus with that beginning and that epithet: the context must hide none.</summary>
     private IEnumerable<NamedSpecies> EveryGenus(NameReading read) =>
         index.ByEpithet(read.Epithets[^1])
             .Where(n => n.Name.Genus.StartsWith(read.Genus, StringComparison.Ordinal))

@@ -33,6 +33,9 @@ public sealed record Docket : IPage
 
     public required string SystemsNote { get; init; }
 
+    /// <summary>What holds for hands and plugs at every aquarium.</summary>
+    public required string Everywhere { get; init; }
+
     public required string PageHref { get; init; }
 }
 

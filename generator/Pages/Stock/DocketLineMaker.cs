@@ -12,6 +12,7 @@ internal sealed class DocketLineMaker(Site site)
     private readonly StockPicker _stock = new(site);
     private readonly HousingText _housing = new(site);
     private readonly LawAlarm _law = new(site);
+    private readonly StaffCautions _cautions = new(site);
 
     private Words Words => site.Words;
 
@@ -31,7 +32,7 @@ internal sealed class DocketLineMaker(Site site)
             batch.Alive is { } alive ? DocketMaker.Number(alive.Value) : "",
             [.. Known(arrival, batch, entry), .. Urgency(place)],
             entry is null ? [] : [.. _housing.All(new Delivery(arrival, batch), entry)],
-            entry is null ? [] : StaffCautions.Of(entry));
+            entry is null ? [] : _cautions.Of(entry));
     }
 
     private IEnumerable<Fact> Known(Arrival arrival, Batch batch, Entry? entry)

@@ -34,6 +34,7 @@ internal sealed class DocketMaker(Site site)
             SystemsNote = Words.Say("docket.systems_note",
                 ("days", Number(site.Collection.Store.Observation.Days)),
                 ("source", site.Collection.Store.Observation.Source)),
+            Everywhere = new StaffCautions(site).Everywhere,
             PageHref = Routes.Between(address, Routes.Papers),
         };
     }

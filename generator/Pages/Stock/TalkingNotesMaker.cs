@@ -15,6 +15,7 @@ internal sealed class TalkingNotesMaker(Site site)
     private readonly DistinctionText _text = new(site);
     private readonly BatchFacts _batches = new(site);
     private readonly LawAlarm _law = new(site);
+    private readonly StaffCautions _cautions = new(site);
     private readonly StockPicker _stock = new(site);
 
     private Words Words => site.Words;
@@ -53,7 +54,7 @@ internal sealed class TalkingNotesMaker(Site site)
         found.Count == 0
             ? [new Telling(Words["notes.nothing"], "")]
             : [.. found.Select(d => _text.Of(entry, d))],
-        [.. _law.Of(entry) is { } law ? [law] : Array.Empty<string>(), .. StaffCautions.Of(entry).Take(WarningsEach)]);
+        [.. _law.Of(entry) is { } law ? [law] : Array.Empty<string>(), .. _cautions.Of(entry).Take(WarningsEach)]);
 
     private string Stock(Delivery delivery) => Words.Say("notes.stock",
         ("batch", _batches.Sentence(delivery)), ("release", _batches.Release(delivery)));

@@ -1,4 +1,5 @@
 using CareSheets.Pages.Stock;
+using CareSheets.Proofing;
 using CareSheets.Tests.Support;
 
 namespace CareSheets.Tests.Pages.Stock;
@@ -156,6 +157,26 @@ public sealed class DocketTests
         Assert.StartsWith("If it is Hypancistrus zebra. ", alarm, StringComparison.Ordinal);
         Assert.Contains("Confirm with the authority", alarm, StringComparison.Ordinal);
         Assert.Empty(lines.Single(l => l.Said.StartsWith("Hemiodus", StringComparison.Ordinal)).Alarm);
+    }
+
+    /// <summary>Their order is the proofing room's; here it counts that whoever opens the bag reads them all.</summary>
+    [Fact]
+    public void Inherited_hazards_stand_before_all_other_cautions()
+    {
+        var lines = RealSite.Pages["papers/docket-2026-11-24-larkwater-imports.html"].QuerySelectorAll(".docket-line");
+        var hazards = RealContent.Collection.Practice.Hazards;
+        var known = lines.Where(l => l.QuerySelector("i[lang=la]") is not null).ToList();
+        Assert.Equal(8, known.Count);
+        Assert.All(known, line =>
+        {
+            var name = line.QuerySelector("i[lang=la]")!.TextContent;
+            var entry = RealContent.Collection.Entries.Single(e => e.ScientificName.Value.ToString() == name);
+            Assert.Equal(
+                CautionsOf.Entry(entry, hazards).Select(c => c.Brief),
+                line.QuerySelectorAll(".caution-list__item").Select(c => c.TextContent));
+        });
+        Assert.Contains(known, l => CautionsOf.Inherited(RealContent.Collection.Entries.Single(e =>
+            e.ScientificName.Value.ToString() == l.QuerySelector("i[lang=la]")!.TextContent), hazards).Any());
     }
 
     [Fact]
