@@ -37,7 +37,7 @@ internal sealed class CardSheets(Site site, Workbench bench, CardsSettings setti
         Documents = documents;
         bench.Bag.Add(site.Words.Missing);
         var assets = ThemeAssets.Read(settings.Theme, bench.Bag)
-            .Where(a => a.Address.EndsWith(".css", StringComparison.Ordinal) || a.Address.EndsWith(".svg", StringComparison.Ordinal));
+            .Where(a => a.Address == "site.css");
         return !bench.Bag.HasErrors &&
             new SiteWriter(settings.Into, bench.Bag).Write([.. _files, .. assets], SiteCheck.Check) is not null;
     }

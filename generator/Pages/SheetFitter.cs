@@ -3,7 +3,7 @@ using CareSheets.Paper;
 namespace CareSheets.Pages;
 
 /// <summary>
-/// Fits a home sheet to one page of A4 and of Letter alike: the prose gives way, a paragraph at a time
+/// Fits a home sheet to one page of the shop's paper: the prose gives way, a paragraph at a time
 /// from its end. Nothing else does, for all else is what a buyer has to be told.
 /// </summary>
 internal sealed class SheetFitter(Words words)
@@ -26,7 +26,7 @@ internal sealed class SheetFitter(Words words)
     private bool IsOnePage(HomeSheet sheet, IReadOnlyList<PaperParagraph> shown, int all)
     {
         var text = Text(sheet with { IsShortened = shown.Count < all }, shown);
-        return SheetRoom.Both.All(room => room.Holds(text));
+        return SheetRoom.Of(sheet.Paper).Holds(text);
     }
 
     /// <summary>Whoever adds a field to the sheet's template adds it here.</summary>

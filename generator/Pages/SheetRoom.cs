@@ -15,14 +15,14 @@ internal sealed class SheetRoom(PaperSize paper, double margin)
     private const double Small = 9;
     private const double Leading = 1.28;
     private const double ColumnGap = 6;
-    private const double Code = 24;
+    private const double Code = 23;
     private const double Labels = 30;
 
     /// <summary>Lines of plain type that may hold a bold address.</summary>
-    private const double Bolder = 0.96;
+    private const double Bolder = 0.985;
 
     /// <summary>What Chromium may round up on a whole page, in mm.</summary>
-    private const double Play = 6;
+    private const double Play = 1.5;
 
     private static readonly double Line = Points.ToMillimetres(Body) * Leading;
 
@@ -31,8 +31,9 @@ internal sealed class SheetRoom(PaperSize paper, double margin)
 
     private double Column => (Width - ColumnGap) / 2;
 
-    public static IReadOnlyList<SheetRoom> Both { get; } =
-        [new SheetRoom(PaperSize.A4, 12), new SheetRoom(PaperSize.Letter, 10)];
+    /// <param name="paper">A4 or Letter, as the shop names it.</param>
+    public static SheetRoom Of(string paper) => paper.Equals("letter", StringComparison.OrdinalIgnoreCase)
+        ? new SheetRoom(PaperSize.Letter, 10) : new SheetRoom(PaperSize.A4, 12);
 
     public bool Holds(SheetText sheet) => Height(sheet) <= paper.Height - (2 * margin);
 
@@ -43,7 +44,7 @@ internal sealed class SheetRoom(PaperSize paper, double margin)
     private double Head(SheetText sheet)
     {
         var name = Lines(sheet.Name, Face.Bold, 25, Width - Code) * Points.ToMillimetres(25) * 1.05;
-        return Line + 1.8 + Math.Max(Code, 2.5 + name + (Points.ToMillimetres(14) * Leading) + Line);
+        return Line + 1.5 + Math.Max(Code, 2.5 + name + (Points.ToMillimetres(14) * Leading) + Line);
     }
 
     private double Water(IReadOnlyList<RangeRow> rows)
@@ -107,7 +108,7 @@ internal sealed class SheetRoom(PaperSize paper, double margin)
             (first, rest) = (first + piece, rest - piece);
             least = Math.Min(least, Math.Max(first, rest));
         }
-        return least + Line; // a line that may not stand alone goes with the next
+        return least + (Line / 2); // a line that may not stand alone goes with the next
     }
 
     private double Foot(IReadOnlyList<string> foot) =>

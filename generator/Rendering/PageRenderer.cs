@@ -28,7 +28,7 @@ public sealed class PageRenderer
     public string? Render(IPage page, DiagnosticBag bag)
     {
         var isPaper = page is HomeSheet or TankCard or CardLeaves or Docket or TalkingNotes;
-        var frame = page is TankCard or CardLeaves ? "frames/leaf.html"
+        var frame = page is CardLeaves ? "frames/sheets.html" : page is TankCard ? "frames/leaf.html"
             : isPaper ? "frames/paper.html" : "frames/page.html";
         var own = (isPaper ? "papers/" : "pages/") + page.Template + ".html";
         var inner = RenderTemplate(own, page, null, bag);

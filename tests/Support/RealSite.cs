@@ -35,6 +35,19 @@ internal static class RealSite
         return folder;
     }
 
+    /// <summary>The site of the same content with a change, which the folder that is given takes.</summary>
+    public static string MakeWith(Action<string> change)
+    {
+        var root = Directory.CreateTempSubdirectory("caresheets-real-").FullName;
+        AppDomain.CurrentDomain.ProcessExit += (_, _) => Directory.Delete(root, recursive: true);
+        foreach (var part in new[] { "content", "schema" })
+            Workshop.Copy(Repository.At(part), Path.Combine(root, part));
+        change(Path.Combine(root, "content"));
+        var folder = Path.Combine(root, "published");
+        Run("en_GB.UTF-8", root, "site", "--theme", Repository.At("themes", "riffle"), "--into", folder, "--quiet");
+        return folder;
+    }
+
     private static void Run(string language, string from, params string[] arguments)
     {
         var program = Path.Combine(AppContext.BaseDirectory, "caresheets.dll");
