@@ -76,7 +76,8 @@ public sealed class CardsCommandTests
         workshop.Replace(file, Long(1), Long(11));
         Assert.Contains("the A7 card", Call(workshop, "--stale").Text, StringComparison.Ordinal);
 
-        static string Long(int number) => $"caution number {number} that goes on for a line and for a good half of another";
+        static string Long(int number) =>
+            $"caution number {number} that goes on for a line and for a good half of another";
     }
 
     [Fact]
