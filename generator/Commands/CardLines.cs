@@ -3,7 +3,9 @@ using CareSheets.Paper;
 
 namespace CareSheets.Commands;
 
-/// <summary>What the command says of the cards it made: which were out of date, what had no room, where they are.</summary>
+/// <summary>
+/// What the command says of the cards it made: which were out of date, what had no room, where they are.
+/// </summary>
 internal static class CardLines
 {
     public static IEnumerable<string> Make(
@@ -12,8 +14,8 @@ internal static class CardLines
         foreach (var card in cards)
         {
             if (card.Before is { } before)
-                yield return $"{card.Job.Entry.Name}: the {PaperSizeText.Of(before.Size)} card of {Day(before.Printed)} " +
-                    $"shows {before.Mark}, the entry now gives {card.Plan.Mark}.";
+                yield return $"{card.Job.Entry.Name}: the {PaperSizeText.Of(before.Size)} card " +
+                    $"of {Day(before.Printed)} shows {before.Mark}, the entry now gives {card.Plan.Mark}.";
             if (card.Plan.Dropped.Count > 0)
                 yield return $"{card.Job.Entry.Name}: no room for {string.Join(", ", card.Plan.Dropped)}.";
         }

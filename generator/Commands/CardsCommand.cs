@@ -67,7 +67,8 @@ internal sealed class CardsCommand : Command<CardsSettings>
     }
 
     private static void Tell(
-        ConsoleOutput output, Workbench bench, IReadOnlyList<ChosenCard> cards, CardSheets? sheets, CardsSettings settings)
+        ConsoleOutput output, Workbench bench, IReadOnlyList<ChosenCard> cards, CardSheets? sheets,
+        CardsSettings settings)
     {
         var found = bench.Bag.Sorted();
         if (settings.Json)

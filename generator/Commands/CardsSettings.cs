@@ -79,7 +79,8 @@ internal sealed class CardsSettings : ContentSettings
             ? ValidationResult.Error($"--orientation can't be “{Orientation}”: it is portrait or landscape.")
         : Sheet is not (null or "A4" or "Letter" or "none")
             ? ValidationResult.Error($"--paper can't be “{Sheet}”: it is A4, Letter or none.")
-        : Today is not null && !DateOnly.TryParseExact(Today, "yyyy-MM-dd", CultureInfo.InvariantCulture, default, out _)
+        : Today is not null &&
+            !DateOnly.TryParseExact(Today, "yyyy-MM-dd", CultureInfo.InvariantCulture, default, out _)
             ? ValidationResult.Error($"--today can't be “{Today}”: write year-month-day, as in 2026-11-25.")
         : Stale && Arrival is not null
             ? ValidationResult.Error("--stale looks at every printed card, those of arrivals too; leave out --arrival.")

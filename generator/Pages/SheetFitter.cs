@@ -4,7 +4,7 @@ namespace CareSheets.Pages;
 
 /// <summary>
 /// Fits a home sheet to one page of the shop's paper: the prose gives way, a paragraph at a time
-/// from its end. Nothing else does, for all else is what a buyer has to be told.
+/// from its end, and then the summary of what it asks for. All else is what a buyer has to be told.
 /// </summary>
 internal sealed class SheetFitter(Words words)
 {
@@ -14,14 +14,19 @@ internal sealed class SheetFitter(Words words)
         while (kept > 0 && !IsOnePage(sheet, [.. prose.Take(kept)], prose.Count))
             kept--;
         IReadOnlyList<PaperParagraph> shown = [.. prose.Take(kept)];
-        var whole = sheet with { Prose = [.. shown.Select(p => p.Markup)], IsShortened = kept < prose.Count };
+        var facts = IsOnePage(sheet, shown, prose.Count) ? sheet : WithoutSummary(sheet);
+        var whole = facts with { Prose = [.. shown.Select(p => p.Markup)], IsShortened = kept < prose.Count };
         return whole with
         {
-            IsOnePage = IsOnePage(sheet, shown, prose.Count),
+            IsOnePage = IsOnePage(facts, shown, prose.Count),
             Shown = Text(whole, shown),
             Mark = ContentMark.Of(Texts(whole, Text(whole, shown))),
         };
     }
+
+    /// <summary>What the species asks for is told by other facts, and only summed up there.</summary>
+    private HomeSheet WithoutSummary(HomeSheet sheet) =>
+        sheet with { Living = [.. sheet.Living.Where(f => f.Label != words["fact.demands"])] };
 
     private bool IsOnePage(HomeSheet sheet, IReadOnlyList<PaperParagraph> shown, int all)
     {
@@ -34,14 +39,18 @@ internal sealed class SheetFitter(Words words)
         sheet.VernacularName,
         sheet.Water,
         [sheet.Room, sheet.Living, sheet.Advice],
-        [.. shown.Select(p => p.Text), .. sheet.IsShortened ? [words["page.paper_more"]] : Array.Empty<string>()],
+        [.. shown.Select(p => p.Text), .. More(sheet, shown.Count)],
         [.. sheet.Cautions, string.Join(' ', sheet.Everywhere)],
         [
-            $"{words["page.paper_evidence"]}: {sheet.EvidenceLine} {words["page.reviewed"]}: {sheet.Reviewed} · KXT-MRC",
+            $"{words["page.paper_evidence"]}: {sheet.EvidenceLine} " +
+                $"{words["page.reviewed"]}: {sheet.Reviewed} · KXT-MRC",
             $"{words["page.paper_law"]}: {sheet.Law}",
             $"{sheet.Covers} {words["page.limits"]}",
             $"{words["page.paper_web"]}: {sheet.PageAddress} · {sheet.Frame.StoreContact} · {sheet.Licence}",
         ]);
+
+    private IEnumerable<string> More(HomeSheet sheet, int shown) =>
+        sheet.IsShortened && shown > 0 ? [words["page.paper_more"]] : [];
 
     /// <summary>In their order, without the day of the last reading, which changes no fact.</summary>
     private static IEnumerable<string> Texts(HomeSheet sheet, SheetText text) =>

@@ -81,20 +81,30 @@ internal sealed class SheetRoom(PaperSize paper, double margin)
             yield return Heading;
             foreach (var fact in facts)
                 yield return 0.8 + (Line * Math.Max(
-                    Lines(fact.Label, Face.Plain, Small, Labels - 2), Lines(Whole(fact), Face.Plain, Body, Column - Labels)));
+                    Lines(fact.Label, Face.Plain, Small, Labels - 2),
+                    Lines(Whole(fact), Face.Plain, Body, Column - Labels)));
             yield return 2.5;
         }
+        foreach (var piece in Prose(sheet.Paragraphs))
+            yield return piece;
         yield return Heading;
-        foreach (var paragraph in sheet.Paragraphs)
+        foreach (var caution in sheet.Cautions)
+            yield return 0.75 + (Line * Lines(caution, Face.Plain, Body, Column - 4.5));
+        yield return 2.5;
+    }
+
+    private IEnumerable<double> Prose(IReadOnlyList<string> paragraphs)
+    {
+        if (paragraphs.Count == 0)
+            yield break;
+        yield return Heading;
+        foreach (var paragraph in paragraphs)
         {
             var lines = paragraph.Split('\n').Sum(l => Lines(l, Face.Plain, Body, Column));
             for (var line = 0; line < lines; line++)
                 yield return Line;
             yield return 1.25;
         }
-        yield return 2.5 + Heading;
-        foreach (var caution in sheet.Cautions)
-            yield return 0.75 + (Line * Lines(caution, Face.Plain, Body, Column - 4.5));
         yield return 2.5;
     }
 

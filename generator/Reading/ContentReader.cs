@@ -32,7 +32,8 @@ public sealed partial class ContentReader(string contentFolder, string schemaFol
         var works = YamlFile("references.yaml", references);
         var words = YamlFile("glossary.yaml", glossary);
         return new Content(
-            YamlFile("store.yaml", store) is { } root ? StoreBinder.Bind(root, new QuantityBinder(bag), store, bag) : null,
+            YamlFile("store.yaml", store) is { } root
+                ? StoreBinder.Bind(root, new QuantityBinder(bag), store, bag) : null,
             bound,
             new KnownNames(
                 names, names.Except(bound.Select(e => e.Name)).ToHashSet(), drafts, Keys(works), Keys(words)),

@@ -37,7 +37,8 @@ internal static class CardFaults
         {
             if (card.Wide[i].Length == 0)
                 continue;
-            double[] zone = [card.Shapes[i][0] - quiet, card.Shapes[i][1] - quiet, card.Shapes[i][2], card.Shapes[i][3]];
+            var code = card.Shapes[i];
+            double[] zone = [code[0] - quiet, code[1] - quiet, code[2], code[3]];
             foreach (var text in texts.Where(t => Overlap(t.Box, zone)))
                 yield return $"card {number}: “{text.Text}” stands in the quiet zone";
         }

@@ -23,7 +23,7 @@ public sealed class FromDiskTests(BrowserFixture browser)
         await page.Locator("a[href$='card-danio-rerio.html']").ClickAsync();
         await page.WaitForURLAsync("**/papers/card-danio-rerio.html");
         Assert.Equal("rgb(255, 255, 255)", await page.EvaluateAsync<string>(
-            "getComputedStyle(document.querySelector('.paper')).backgroundColor"));
+            "getComputedStyle(document.querySelector('.leaf__sheet')).backgroundColor"));
         Assert.Empty(trouble);
     }
 }

@@ -2,6 +2,7 @@ using System.Diagnostics;
 using CareSheets.Commands;
 using CareSheets.Pages.Cards;
 using CareSheets.Paper;
+using CareSheets.Paper.Layout;
 using CareSheets.Tests.Support;
 using UglyToad.PdfPig;
 
@@ -69,11 +70,12 @@ public sealed class PrintedCardTests
         }
     }
 
-    private static string Print(CardPrint print, Imposition imposition, IReadOnlyList<CareSheets.Paper.Layout.CardPlan> cards)
+    private static string Print(CardPrint print, Imposition imposition, IReadOnlyList<CardPlan> cards)
     {
         print.Write(imposition, cards);
         var pdf = Path.Combine(print.Folder, "cards.pdf");
-        var failure = new PdfPrinter(Chromium.Find(Chromium.Places)).Print(Path.Combine(print.Folder, "cards.html"), pdf);
+        var failure = new PdfPrinter(Chromium.Find(Chromium.Places))
+            .Print(Path.Combine(print.Folder, "cards.html"), pdf);
         Assert.True(failure is null, failure);
         return pdf;
     }

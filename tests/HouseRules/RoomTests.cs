@@ -18,7 +18,11 @@ public sealed partial class RoomTests
         ["Rules"] = ["Species", "Quantities", "Names", "Diagnostics"],
         ["Regulations"] = ["Species", "Names", "Diagnostics"],
         ["Arrivals"] = ["Species", "Quantities", "Names", "Diagnostics"],
-        ["Reading"] = ["Rules", "Arrivals", "Regulations", "Species", "Paper", "Water", "Quantities", "Names", "Diagnostics"],
+        ["Reading"] =
+        [
+            "Rules", "Arrivals", "Regulations", "Species", "Paper", "Water", "Quantities",
+            "Names", "Diagnostics",
+        ],
         ["Collection"] = ["Rules", "Arrivals", "Species", "Quantities", "Names", "Diagnostics"],
         ["Relatives"] = ["Collection", "Statistics", "Species", "Quantities", "Names", "Diagnostics"],
         ["Housing"] = ["Collection", "Species", "Water", "Quantities", "Names", "Diagnostics"],

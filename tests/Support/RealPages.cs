@@ -25,6 +25,7 @@ internal static class RealPages
         });
         var collection = bench.ReadCollection();
         Assert.NotNull(collection);
-        return (new Site(collection, bench.ReadWords()!, UnitSystem.Both) { Law = bench.Law }, bench.RenderProse(collection));
+        var site = new Site(collection, bench.ReadWords()!, UnitSystem.Both) { Law = bench.Law };
+        return (site, bench.RenderProse(collection));
     }
 }

@@ -35,7 +35,8 @@ internal sealed class CardContentMaker(Site site)
         foreach (var caution in cautions.Take(1))
             yield return caution;
         if (QrCode.Of(site.Collection.Store.Address + Routes.Species(entry)) is { } code)
-            yield return new CodePart(Words["card.code"], code, Words.Say("card.code_leads", ("address", code.Address)));
+            yield return new CodePart(
+                Words["card.code"], code, Words.Say("card.code_leads", ("address", code.Address)));
         yield return Length(entry);
         yield return Group(entry);
         yield return Temper(entry);

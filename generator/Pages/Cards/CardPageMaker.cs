@@ -46,7 +46,8 @@ internal sealed class CardPageMaker(Site site)
             Frame = site.Frames.Make(address, title, title, isListed: false),
             StyleHref = style,
             Lead = Words.Say("card.leaves_lead",
-                ("cards", Words.Count("card.cards", cards.Count)), ("sheets", Words.Count("card.sheets", leaves.Count))),
+                ("cards", Words.Count("card.cards", cards.Count)),
+                ("sheets", Words.Count("card.sheets", leaves.Count))),
             Notes =
             [
                 .. cards.Where(c => c.Plan.Dropped.Count > 0)

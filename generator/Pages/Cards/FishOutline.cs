@@ -59,7 +59,8 @@ internal static class FishOutline
         var (top, high) = (downs.Min(), downs.Max() - downs.Min());
         var body = Predation.DepthShare(shape) * total * Standard;
         var deep = height / length ?? body * high;
-        return new Outline(Scaled(steps, total, top, high) + EyeAt(total, ((shape == BodyShape.Flattened ? 0.12 : -0.08) - top) / high, deep), total, deep, length);
+        var eye = ((shape == BodyShape.Flattened ? 0.12 : -0.08) - top) / high;
+        return new Outline(Scaled(steps, total, top, high) + EyeAt(total, eye, deep), total, deep, length);
     }
 
     private static string Scaled(string[] steps, double total, double top, double high)

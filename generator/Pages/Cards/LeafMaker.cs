@@ -21,7 +21,10 @@ internal static class LeafMaker
             $"{Text(sheet.Width)}mm", $"{Text(sheet.Height - Short)}mm",
             $"0 0 {Text(sheet.Width)} {Text(sheet.Height - Short)}",
             [.. cards.Select((card, i) => Draw(card, imposition.Place(i)))],
-            [.. imposition.CutMarks(cards.Length).Select(m => new LineDrawing(Text(m.X1), Text(m.Y1), Text(m.X2), Text(m.Y2)))]);
+            [
+                .. imposition.CutMarks(cards.Length)
+                    .Select(m => new LineDrawing(Text(m.X1), Text(m.Y1), Text(m.X2), Text(m.Y2))),
+            ]);
     }
 
     private static CardDrawing Draw(CardPlan card, (double X, double Y) at)

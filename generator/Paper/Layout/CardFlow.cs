@@ -49,7 +49,9 @@ internal sealed class CardFlow(
         return column.Fill([.. _sections.Make(isStacked: false)], type.Gap) is { } inks ? Whole(inks, foot) : null;
     }
 
-    /// <summary>As many cautions as fit go under the water, the most important first; the others under the facts.</summary>
+    /// <summary>
+    /// As many cautions as fit go under the water, the most important first; the others under the facts.
+    /// </summary>
     private IReadOnlyList<Ink>? LayWide()
     {
         var foot = _sections.Foot(Left, mark);

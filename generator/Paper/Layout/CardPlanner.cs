@@ -40,7 +40,8 @@ public sealed class CardPlanner
             // In the tightest type first: what does not fit there fits in none, and drops.
             IReadOnlyList<ICardPart> shown = [.. parts.Take(kept)];
             if (Lay(shown, _types[^1]) is { } tight)
-                return _types.Select(type => Lay(shown, type)).FirstOrDefault(p => p is { HasWholeNames: true }) ?? tight;
+                return _types.Select(type => Lay(shown, type))
+                    .FirstOrDefault(plan => plan is { HasWholeNames: true }) ?? tight;
         }
         throw new InvalidOperationException($"Not even names fit on {_card}.");
     }

@@ -46,7 +46,8 @@ internal sealed class CardSections(CardContent content, IReadOnlyList<ICardPart>
         FaceWidths.Of(line, Face.Plain, Points.ToMillimetres(type.Floor)) <= width;
 
     private Block Line(string line, double width) =>
-        Paragraph.Lines(LineBreaker.Break(line, Face.Plain, Points.ToMillimetres(type.Floor), width), Face.Plain, type.Floor);
+        Paragraph.Lines(
+            LineBreaker.Break(line, Face.Plain, Points.ToMillimetres(type.Floor), width), Face.Plain, type.Floor);
 
     private IEnumerable<ICardPart> Of(CardPlace place) => parts.Where(p => p.Place == place);
 

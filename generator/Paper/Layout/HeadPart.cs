@@ -1,6 +1,8 @@
 namespace CareSheets.Paper.Layout;
 
-/// <summary>Both names, which no card is without: the customers' in the largest type, then the scientific one.</summary>
+/// <summary>
+/// Both names, which no card is without: the customers' in the largest type, then the scientific one.
+/// </summary>
 public sealed record HeadPart(string Vernacular, string Scientific)
 {
     private const double Smallest = 1.3;

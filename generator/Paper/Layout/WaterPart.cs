@@ -66,7 +66,8 @@ public sealed record WaterPart(string Label, string First, string Second, string
         var last = (InkText)figure.Inks[^1];
         var named = isBehind
             ? new Block(figure.Height, [new InkText(0, last.Y, size, Face.Plain, Label), .. figure.At(label, 0)])
-            : Paragraph.Lay(Label, Face.Plain, type.Floor, width).Above(WithSecond(figure, last.Width + gap, width, type));
+            : Paragraph.Lay(Label, Face.Plain, type.Floor, width)
+                .Above(WithSecond(figure, last.Width + gap, width, type));
         return named.Above(Paragraph.Lay(Brief, Face.Plain, type.Floor, width));
     }
 
