@@ -81,6 +81,35 @@ public sealed class CardsCommandTests
     }
 
     [Fact]
+    public void Cards_of_an_arrival_show_price_and_count_and_are_stale_when_those_change()
+    {
+        using var workshop = new Workshop();
+        const string file = "content/arrivals/2026-11-24-larkwater.yaml";
+        workshop.Write(file,
+            """
+            supplier: Larkwater
+            date: 2026-11-24
+            batches:
+              - { said: "Brachydanio rerio 30", entry: danio-rerio, count: 30, alive: 29, provenance: farmed, price: 2.40 }
+              - { said: "Betta sp. 2", count: 2 }
+            """);
+        var (code, text, errors) = Call(workshop, "--arrival", "2026-11-24-larkwater", "--today", "2026-11-25");
+        Assert.True(code == 0, text + errors);
+        Assert.Contains("1 card on 1 sheet", text, StringComparison.Ordinal);
+        var sheet = File.ReadAllText(workshop["cards/tank-cards-a6.html"]);
+        Assert.Contains(">2.40 each · 29 counted<", sheet, StringComparison.Ordinal);
+        Assert.Contains(">From a fish farm<", sheet, StringComparison.Ordinal);
+        Assert.Contains("size: A6, arrival: 2026-11-24-larkwater, mark:", File.ReadAllText(workshop[Record]),
+            StringComparison.Ordinal);
+        Assert.Contains("nothing to print", Call(workshop, "--stale").Text, StringComparison.Ordinal);
+        workshop.Replace(file, "price: 2.40", "price: 2.60");
+        Assert.Contains("danio-rerio: the A6 card of 2026-11-25", Call(workshop, "--stale").Text,
+            StringComparison.Ordinal);
+        Assert.Contains(">2.60 each · 29 counted<", File.ReadAllText(workshop["cards/tank-cards-a6.html"]),
+            StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_printed_card_of_no_entry_is_told_CD904()
     {
         using var workshop = new Workshop();
@@ -137,6 +166,8 @@ public sealed class CardsCommandTests
     [InlineData("--orientation sideways")]
     [InlineData("--paper A3")]
     [InlineData("--today tomorrow")]
+    [InlineData("--arrival 2026-01-01-nobody")]
+    [InlineData("--arrival 2026-01-01-nobody --stale")]
     [InlineData("--pdf --browser /nowhere/browser")]
     public void Wrong_use_returns_2_and_makes_nothing(string call)
     {
