@@ -90,7 +90,8 @@ public sealed class CardsCommandTests
             supplier: Larkwater
             date: 2026-11-24
             batches:
-              - { said: "Brachydanio rerio 30", entry: danio-rerio, count: 30, alive: 29, provenance: farmed, price: 2.40 }
+              - { said: "Brachydanio rerio 30", entry: danio-rerio, count: 30, alive: 29,
+                  provenance: farmed, price: 2.40 }
               - { said: "Betta sp. 2", count: 2 }
             """);
         var (code, text, errors) = Call(workshop, "--arrival", "2026-11-24-larkwater", "--today", "2026-11-25");
