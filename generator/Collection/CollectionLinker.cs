@@ -16,7 +16,7 @@ public sealed class CollectionLinker(KnownNames known, DiagnosticBag bag)
     public Practice Practice { get; init; } = Practice.None;
 
     /// <summary>What is told of families; nothing where nobody means to tell it.</summary>
-    public IReadOnlyList<FamilyNote>? Families { get; init; }
+    public FamilyNotes? Families { get; init; }
 
     public SpeciesCollection Link(
         Store store, IReadOnlyList<Entry> entries, IReadOnlyList<Reference> references,
@@ -41,7 +41,7 @@ public sealed class CollectionLinker(KnownNames known, DiagnosticBag bag)
         return new SpeciesCollection(store, entries.DistinctBy(e => e.Name), references, glossary, figures, known)
         {
             Practice = Practice,
-            FamilyNotes = (Families ?? []).ToDictionary(n => n.Name.Value),
+            FamilyNotes = (Families?.Notes ?? []).ToDictionary(n => n.Name.Value),
             Arrivals = new ArrivalBook(linked, store.Observation),
         };
     }
@@ -136,7 +136,7 @@ public sealed class CollectionLinker(KnownNames known, DiagnosticBag bag)
         if (Families is not { } families)
             return;
         FamilyCheck.Check(families, entries, known.Unread.IsSubsetOf(known.Drafts), bag);
-        CheckWorks(families.Select(f => f.Evidence), []);
+        CheckWorks(families.Notes.Select(f => f.Evidence), []);
     }
 
     private void CheckGlossary(IReadOnlyList<GlossaryTerm> glossary)

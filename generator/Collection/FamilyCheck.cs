@@ -3,25 +3,24 @@ using CareSheets.Species;
 
 namespace CareSheets.Collection;
 
-/// <summary>Whether families.yaml and the entries speak of the same families, and of each by a name of its own.</summary>
+/// <summary>Whether families.yaml and the entries speak of the same families, each by a name of its own.</summary>
 internal static class FamilyCheck
 {
-    /// <param name="notes">What families.yaml holds, line by line.</param>
+    /// <param name="told">What families.yaml holds.</param>
     /// <param name="entries">All that could be read.</param>
     /// <param name="isComplete">No entry was left unread, so a family that none is in has none.</param>
     /// <param name="bag">Takes what there is to say.</param>
     public static void Check(
-        IReadOnlyList<FamilyNote> notes, IReadOnlyList<Entry> entries, bool isComplete, DiagnosticBag bag)
+        FamilyNotes told, IReadOnlyList<Entry> entries, bool isComplete, DiagnosticBag bag)
     {
-        var told = notes.Select(n => n.Name.Value).ToHashSet();
         var families = entries.GroupBy(e => e.Family.Value).OrderBy(g => g.Key, StringComparer.Ordinal).ToList();
-        foreach (var family in families.Where(f => !told.Contains(f.Key)))
+        foreach (var family in families.Where(f => !told.Named.Contains(f.Key)))
             bag.Add(LinkCodes.FamilyUntold, family.First().Family.Span, ("family", family.Key));
         var known = families.Select(f => f.Key).ToHashSet();
-        foreach (var note in notes.Where(n => isComplete && !known.Contains(n.Name.Value)))
+        foreach (var note in told.Notes.Where(n => isComplete && !known.Contains(n.Name.Value)))
             bag.Add(LinkCodes.NoSuchFamily, note.Name.Span, ("family", note.Name.Value),
                 ("suggestion", CollectionLinker.Suggest(note.Name.Value, known)));
-        CheckNames(notes, bag);
+        CheckNames(told.Notes, bag);
     }
 
     /// <summary>Two families with one name can't be told apart in a list.</summary>

@@ -3,7 +3,7 @@ using CareSheets.Species;
 
 namespace CareSheets.Pages;
 
-/// <summary>Taxa by the names that readers know: families by those of customers, where somebody gave them one.</summary>
+/// <summary>Taxa by the names that readers know: families by those of customers, where there are any.</summary>
 internal sealed class FamilyNames(Site site)
 {
     public FamilyNote? NoteOf(string family) => site.Collection.FamilyNotes.GetValueOrDefault(family);

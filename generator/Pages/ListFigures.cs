@@ -1,4 +1,3 @@
-using CareSheets.Diagnostics;
 using CareSheets.Quantities;
 using CareSheets.Species;
 

@@ -28,5 +28,5 @@ public sealed record Content(
     public LawBook Law { get; init; } = LawBook.Empty;
 
     /// <summary>Nothing where the content has no families.yaml.</summary>
-    public IReadOnlyList<FamilyNote>? Families { get; init; }
+    public FamilyNotes? Families { get; init; }
 }

@@ -4,14 +4,14 @@ using CareSheets.Species;
 
 namespace CareSheets.Reading;
 
-/// <summary>Reads <c>families.yaml</c>. Content without it is complete: its families have their Latin names alone.</summary>
+/// <summary>Reads <c>families.yaml</c>. Without it families have their Latin names alone.</summary>
 internal sealed class FamilyReader(
     string contentFolder, string schemaFolder, ConcurrentDictionary<string, SourceFile> files, DiagnosticBag bag)
 {
     private const string FileName = "families.yaml";
 
     /// <summary>Nothing where there is no such file, or none that can be read; then the bag says why.</summary>
-    public IReadOnlyList<FamilyNote>? Read()
+    public FamilyNotes? Read()
     {
         var path = Path.Combine(contentFolder, FileName);
         var schemaPath = Path.Combine(schemaFolder, "families.schema.json");
@@ -22,12 +22,18 @@ internal sealed class FamilyReader(
         if (new YamlReader(file, 1, bag).Read(file.Text) is not { } root)
             return null;
         new SchemaCheck(schema, bag).Check(root);
-        return [.. root.Fields.Select(Bind).OfType<FamilyNote>()];
+        return new FamilyNotes(
+            [.. root.Fields.Where(IsFamily).Select(Bind).OfType<FamilyNote>()],
+            root.Fields.Select(f => f.Key.Text).ToHashSet());
     }
+
+    /// <summary>A name of another form is the schema's to tell.</summary>
+    private static bool IsFamily(YamlField field) => field.Key.Text.EndsWith("idae", StringComparison.Ordinal);
 
     private static FamilyNote? Bind(YamlField field)
     {
-        var (name, fields) = (new Sourced<string>(field.Key.Text, field.Key.Span), new Fields(field.Value as YamlMapping));
+        var name = new Sourced<string>(field.Key.Text, field.Key.Span);
+        var fields = new Fields(field.Value as YamlMapping);
         return fields.Texts("vernacularName") is { Count: > 0 } names && fields.Text("text") is { } text
             ? new FamilyNote(name, names, text.Value, EvidenceOf(fields, name))
             : null;
