@@ -26,7 +26,8 @@ public sealed class LatinRunsTests
     [InlineData("Lake Malawi and the Rio Negro are far away.")]
     [InlineData("It needs C. 200 litres; T. hengeli without its genus stays plain.")]
     [InlineData("Cichlidae and Siluriformes are upright.")]
-    public void Everything_else_stays_plain(string text) => Assert.Equal([new TextRun(text, false)], LatinRuns.Of(text));
+    public void Everything_else_stays_plain(string text) =>
+        Assert.Equal([new TextRun(text, false)], LatinRuns.Of(text));
 
     [Fact]
     public void Every_name_of_the_collection_is_found_whole() =>
