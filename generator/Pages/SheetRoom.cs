@@ -122,7 +122,7 @@ internal sealed class SheetRoom(PaperSize paper, double margin)
             var middle = (low + high) / 2;
             (low, high) = Filled(pieces, middle) <= ColumnCount ? (low, middle) : (middle, high);
         }
-        return high + Line; // a line that may not stand alone goes with the next
+        return high + (Line * 0.6); // a line that may not stand alone goes with the next
     }
 
     /// <summary>How many columns of a height the pieces fill.</summary>
