@@ -36,7 +36,7 @@ internal sealed class CardContentMaker(Site site)
             yield return new WaterPart(water.Label, water.First, water.Second, isGuess ? "" : water.Brief);
         if (isGuess)
             yield return new TextPart(CardPlace.Head, Words["card.guess"], Words["card.guessed"]);
-        yield return new TextPart(CardPlace.Foot, Words["card.price"], Offer(offer), IsLarge: true);
+        yield return new OfferPart(Words["card.price"], offer?.Price ?? "", offer?.Count ?? "");
         foreach (var caution in cautions.Take(1))
             yield return caution;
         if (QrCode.Of(site.Collection.Store.Address + Routes.Species(entry)) is { } code)
@@ -57,9 +57,6 @@ internal sealed class CardContentMaker(Site site)
         foreach (var caution in cautions.Skip(2))
             yield return caution;
     }
-
-    private static string Offer(CardOffer? offer) => offer is null ? ""
-        : string.Join(" · ", new[] { offer.Price, offer.Count }.Where(t => t.Length > 0));
 
     /// <summary>On which basis is said in words, so that TL and SL can go.</summary>
     private FactPart Length(Entry entry)
