@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Text;
 
 namespace CareSheets.Paper;
@@ -7,6 +8,8 @@ public static class LineBreaker
 {
     /// <summary>In signs: that of mg/L, and of °dKH.</summary>
     private const int LongestUnit = 4;
+
+    private static readonly SearchValues<char> AfterUnit = SearchValues.Create(" ,.;:)");
 
     /// <summary>
     /// Lines break at spaces, and behind hyphens and slashes between words; a figure stays with its
@@ -59,10 +62,10 @@ public static class LineBreaker
         _ => false,
     };
 
-    /// <summary>What begins with a degree sign, is a share, or has no more letters than a unit: cm, mg/L, ppm.</summary>
+    /// <summary>A degree sign, a percent sign, or no more letters than a unit has: cm, mg/L, ppm.</summary>
     private static bool IsUnit(ReadOnlySpan<char> rest)
     {
-        var end = rest.IndexOfAny(" ,.;:)");
+        var end = rest.IndexOfAny(AfterUnit);
         var word = end < 0 ? rest : rest[..end];
         return word.Length is > 0 and <= LongestUnit && (word[0] is '°' or '%' || char.IsLetter(word[0]));
     }

@@ -139,9 +139,8 @@ public sealed class CardFitTests(BrowserFixture browser)
             var least = page.Letters.Where(l => l.Value.Trim().Length > 0).Min(l => l.PointSize);
             if (least < CardType.FloorOf(paper) - 0.1)
                 yield return $"letters of {least:0.0} pt";
-            // The letters of a Type 3 font are drawings in the file itself (ISO 32000-1:2008, 9.6.5).
             foreach (var font in page.Letters.Select(l => l.FontName ?? "").Distinct()
-                .Where(f => !f.Contains('+') && f != "Type3"))
+                .Where(f => !f.Contains('+') && f != PrintedPaper.DrawnFont))
                 yield return $"the font {font} is not embedded";
         }
     }

@@ -22,5 +22,5 @@ public sealed record CardContent(HeadPart Head, IReadOnlyList<ICardPart> Parts, 
 
 /// <param name="Shop">Whose card it is.</param>
 /// <param name="Date">When the entry was last read through. Not part of the mark: a fresh look changes no fact.</param>
-/// <param name="More">What is said of so many cautions that found no room, so that nobody takes the others for all.</param>
+/// <param name="More">What is said of so many cautions that found no room, lest the others be taken for all.</param>
 public sealed record CardFoot(string Shop, string Date, Func<int, string> More);

@@ -11,7 +11,7 @@ internal sealed class CardFlow(
     /// <summary>From this width on, in heights, a card has two columns.</summary>
     private const double Wide = 1.15;
 
-    /// <summary>The right column's share of the width; on a larger card lines beside the code stay long enough.</summary>
+    /// <summary>The right column's share of the width; larger cards keep lines beside the code long.</summary>
     private const double RightShare = 0.385;
     private const double LargerRightShare = 0.41;
 

@@ -29,7 +29,7 @@ internal sealed class CardSections(CardContent content, IReadOnlyList<ICardPart>
         }
     }
 
-    /// <summary>What is offered, what found no room, then the shop, the day and the mark, at the foot of the card.</summary>
+    /// <summary>What is offered, what found no room, then the shop, the day and the mark.</summary>
     public Block Foot(double width, string mark)
     {
         var offers = Of(CardPlace.Foot).Aggregate(

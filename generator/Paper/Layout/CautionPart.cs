@@ -17,7 +17,8 @@ public sealed record CautionPart(string Name, string Text, bool IsGravest = fals
     public Block Lay(double width, CardType type)
     {
         var em = Points.ToMillimetres(type.Body);
-        var text = Paragraph.Lay(Text, IsGravest && type.IsForAfar ? Face.Bold : Face.Plain, type.Body, width - (Indent * em));
+        var face = IsGravest && type.IsForAfar ? Face.Bold : Face.Plain;
+        var text = Paragraph.Lay(Text, face, type.Body, width - (Indent * em));
         return text with { Inks = [Sign(em, text.Height), .. text.At(Indent * em, 0)] };
     }
 
