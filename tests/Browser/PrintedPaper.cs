@@ -54,7 +54,7 @@ internal static partial class PrintedPaper
             yield return $"letters of {least:0.0} pt";
     }
 
-    /// <summary>Chromium rounds the room between margins up to a whole pixel, which is 0.75 pt, and the page down.</summary>
+    /// <summary>Chromium rounds the room between margins up to a whole pixel of 0.75 pt, and the page down.</summary>
     private static bool IsOutside(Word word, Page page, double margin) =>
         word.BoundingBox.Left < margin - 1 || word.BoundingBox.Right > page.Width - margin + 1.5 ||
         word.BoundingBox.Bottom < margin - 2 || word.BoundingBox.Top > page.Height - margin + 1;
