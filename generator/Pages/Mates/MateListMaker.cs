@@ -40,7 +40,7 @@ internal sealed class MateListMaker(Site site, Acquaintances mates)
         site.Words.Count("mates.more", Math.Max(0, others.Count - WithWhy)));
 
     private IReadOnlyList<int> FewestReasons(int here, IEnumerable<int> others) =>
-        [.. others.OrderBy(o => mates.Pair(here, o).Reasons.Count).ThenBy(o => o)];
+        [.. others.OrderBy(o => mates.CountReasons(here, o)).ThenBy(o => o)];
 
     private Link LinkTo(int place, string from) =>
         new(_sentences.NameOf(mates.Mates[place]), Routes.Between(from, Routes.Species(mates.Mates[place].Name)));
