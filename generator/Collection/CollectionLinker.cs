@@ -15,6 +15,9 @@ public sealed class CollectionLinker(KnownNames known, DiagnosticBag bag)
     /// <summary>The fish room's rules, hazards and demands, whose works are linked too.</summary>
     public Practice Practice { get; init; } = Practice.None;
 
+    /// <summary>What is told of families; nothing where nobody means to tell it.</summary>
+    public FamilyNotes? Families { get; init; }
+
     public SpeciesCollection Link(
         Store store, IReadOnlyList<Entry> entries, IReadOnlyList<Reference> references,
         IReadOnlyList<GlossaryTerm> glossary, FigureDeclarations figures, IReadOnlyList<Arrival>? arrivals = null)
@@ -31,12 +34,14 @@ public sealed class CollectionLinker(KnownNames known, DiagnosticBag bag)
         ParentCheck.Check(entries, bag);
         CheckAddresses(entries.SelectMany(e => e.Origin.WaterBodies));
         CheckGlossary(glossary);
+        CheckFamilies(entries);
         CheckWorks(Practice.Rules.Select(r => r.Evidence).Concat(Practice.Hazards.Select(h => h.Evidence))
             .Concat(Practice.Demands.Select(d => d.Evidence)), []);
         var linked = new ArrivalLinker(known, entries, store, bag).Link(arrivals ?? []);
         return new SpeciesCollection(store, entries.DistinctBy(e => e.Name), references, glossary, figures, known)
         {
             Practice = Practice,
+            FamilyNotes = (Families?.Notes ?? []).ToDictionary(n => n.Name.Value),
             Arrivals = new ArrivalBook(linked, store.Observation),
         };
     }
@@ -124,6 +129,14 @@ public sealed class CollectionLinker(KnownNames known, DiagnosticBag bag)
                 bag.Add(Diagnostic.Of(LinkCodes.SameAddress, other.Span, ("name", other.Value), ("other", first.Value))
                     .With([new RelatedSpan(first.Span, "the other is here")]));
         }
+    }
+
+    private void CheckFamilies(IReadOnlyList<Entry> entries)
+    {
+        if (Families is not { } families)
+            return;
+        FamilyCheck.Check(families, entries, known.Unread.IsSubsetOf(known.Drafts), bag);
+        CheckWorks(families.Notes.Select(f => f.Evidence), []);
     }
 
     private void CheckGlossary(IReadOnlyList<GlossaryTerm> glossary)

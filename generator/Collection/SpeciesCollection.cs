@@ -46,6 +46,10 @@ public sealed class SpeciesCollection
     /// <summary>The fish room's rules, hazards and demands.</summary>
     public Practice Practice { get; internal init; } = Practice.None;
 
+    /// <summary>What customers call families and are told of them, by Latin name; some may have nothing.</summary>
+    public IReadOnlyDictionary<string, FamilyNote> FamilyNotes { get; internal init; } =
+        new Dictionary<string, FamilyNote>();
+
     public KnownNames Known { get; }
 
     /// <summary>By scientific name.</summary>

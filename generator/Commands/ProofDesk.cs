@@ -59,6 +59,6 @@ internal sealed class ProofDesk
     }
 
     private static SpeciesCollection Link(Content content, DiagnosticBag bag) =>
-        new CollectionLinker(content.Known, bag) { Practice = content.Practice }
+        new CollectionLinker(content.Known, bag) { Practice = content.Practice, Families = content.Families }
             .Link(content.Store!, content.Entries, content.References, content.Glossary, content.Figures);
 }

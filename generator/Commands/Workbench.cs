@@ -28,7 +28,7 @@ internal sealed class Workbench(ContentSettings settings)
         Files = content.Files;
         Law = content.Law;
         return content.Store is { } store
-            ? new CollectionLinker(content.Known, Bag) { Practice = content.Practice }
+            ? new CollectionLinker(content.Known, Bag) { Practice = content.Practice, Families = content.Families }
                 .Link(store, content.Entries, content.References, content.Glossary, content.Figures, content.Arrivals)
             : null;
     }

@@ -51,9 +51,20 @@ public static class LinkCodes
     public static readonly DiagnosticCode LinkToDraft = new("LK415", Error,
         "The entry {name} is a draft and has no page to lead to", "Finish it, or take out the link.");
 
+    public static readonly DiagnosticCode FamilyUntold = new("LK416", Note,
+        "families.yaml tells nothing of the family {family}",
+        "Add a line with the name that customers use, or lists show the Latin one.");
+
+    public static readonly DiagnosticCode NoSuchFamily = new("LK417", Warning,
+        "No entry is in the family {family}", "{suggestion}");
+
+    public static readonly DiagnosticCode FamilyNameTwice = new("LK418", Warning,
+        "The name {name} is that of {family} too", "Choose another first name for one of them.");
+
     public static readonly IReadOnlyList<DiagnosticCode> All =
     [
         NoSuchEntry, NoSuchTerm, NoSuchReference, RefusedLink, Picture, HtmlInProse, NameTwice,
         NoSuchCountry, FileName, Parentheses, TwoParents, LikeHasNone, SameAddress, UnreadableProse, LinkToDraft,
+        FamilyUntold, NoSuchFamily, FamilyNameTwice,
     ];
 }

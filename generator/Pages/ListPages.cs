@@ -1,13 +1,5 @@
 namespace CareSheets.Pages;
 
-/// <summary>The first page of the site.</summary>
-public sealed record HomePage(
-    string Address, PageFrame Frame, string Heading, string Lead, string About,
-    IReadOnlyList<CountedLink> Families, IReadOnlyList<SpeciesRow> Latest) : IPage
-{
-    public string Template => "home";
-}
-
 /// <summary>All species in one list.</summary>
 public sealed record SpeciesListPage(
     string Address, PageFrame Frame, string Count, IReadOnlyList<SpeciesRow> Species) : IPage
@@ -32,6 +24,18 @@ public sealed record TaxonPage(
     string Count, IReadOnlyList<SpeciesGroup> Groups) : IPage
 {
     public string Template => "taxon";
+
+    /// <summary>The Latin name where <see cref="Name"/> is that of customers, else empty.</summary>
+    public string LatinName { get; init; } = "";
+
+    /// <summary>Further names of customers in a line, or empty.</summary>
+    public string OtherNames { get; init; } = "";
+
+    /// <summary>What the fishes of the family share, or empty.</summary>
+    public string Text { get; init; } = "";
+
+    /// <summary>What the text rests on, or empty.</summary>
+    public string Evidence { get; init; } = "";
 }
 
 /// <summary>All countries and all waters.</summary>

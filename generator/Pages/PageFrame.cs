@@ -15,6 +15,10 @@ public sealed record PageFrame(
     string StorePlace,
     string StoreContact,
     IReadOnlyList<MenuLink> Menu,
-    bool IsListed);
+    bool IsListed)
+{
+    /// <summary>Whether the page has a form that is sent, which its policy must then allow.</summary>
+    public bool HasForm { get; init; }
+}
 
 public sealed record MenuLink(string Text, string Href, bool IsCurrent);

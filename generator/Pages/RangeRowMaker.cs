@@ -39,6 +39,12 @@ public sealed class RangeRowMaker(Site site)
         ];
     }
 
+    /// <summary>One row, also of a range that is not stated; nothing where the schema declares no such range.</summary>
+    public RangeRow? Make(Entry entry, string field) =>
+        site.Collection.Ranges.FirstOrDefault(r => r.Field == field) is { } declared
+            ? Make(entry, entry.Range(field) ?? new CareRange(declared, []))
+            : null;
+
     public static string LabelOf(CareRangeDeclaration declared, Words words) =>
         words.Or($"range.{declared.Field}", declared.Label);
 

@@ -1,5 +1,6 @@
 using CareSheets.Pages.Law;
 using CareSheets.Pages.Mates;
+using CareSheets.Pages.Outlines;
 
 namespace CareSheets.Pages;
 
@@ -41,6 +42,8 @@ public sealed record SpeciesPage : IPage
 
     /// <summary>To the page of new arrivals.</summary>
     public required string ArrivalsHref { get; init; }
+
+    public required SizePicture Picture { get; init; }
 
     public required IReadOnlyList<Fact> Room { get; init; }
 

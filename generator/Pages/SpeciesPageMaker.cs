@@ -2,6 +2,7 @@ using CareSheets.Collection;
 using CareSheets.Diagnostics;
 using CareSheets.Pages.Law;
 using CareSheets.Pages.Mates;
+using CareSheets.Pages.Outlines;
 using CareSheets.Proofing;
 using CareSheets.Rules;
 using CareSheets.Pages.Stock;
@@ -20,6 +21,7 @@ internal sealed class SpeciesPageMaker(Site site, Acquaintances mates)
     private readonly MateListMaker _mates = new(site, mates);
     private readonly StockFacts _stock = new(site);
     private readonly LawMaker _law = new(site);
+    private readonly SizePictureMaker _pictures = new(site.Words, site.Collection.Store.Units);
 
     private IReadOnlyList<Hazard> Hazards => site.Collection.Practice.Hazards;
 
@@ -45,6 +47,7 @@ internal sealed class SpeciesPageMaker(Site site, Acquaintances mates)
             Glance = Glance(entry, water),
             Stock = _stock.Make(entry),
             ArrivalsHref = Routes.Between(address, Routes.NewArrivals),
+            Picture = _pictures.Make(entry, _facts.Length(entry).Value),
             Room = [.. _facts.Room(entry)],
             Water = water,
             WaterWords = [.. _facts.WaterWords(entry)],

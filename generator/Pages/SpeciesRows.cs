@@ -1,5 +1,4 @@
 using CareSheets.Collection;
-using CareSheets.Quantities;
 using CareSheets.Species;
 
 namespace CareSheets.Pages;
@@ -7,6 +6,9 @@ namespace CareSheets.Pages;
 /// <summary>Species as rows and groups of rows of a list.</summary>
 internal sealed class SpeciesRows(Site site, string from)
 {
+    private readonly ListFigures _figures = new(site);
+    private readonly FamilyNames _families = new(site);
+
     /// <summary>A row is the same on every page but for the way back to the top.</summary>
     public SpeciesRow Row(Entry entry) =>
         site.Rows.GetOrAdd((entry.Name, Routes.Root(from)), _ => Make(entry));
@@ -15,11 +17,14 @@ internal sealed class SpeciesRows(Site site, string from)
         entry.ScientificName.Value.ToString(),
         entry.VernacularName,
         Routes.Between(from, Routes.Species(entry)),
-        entry.Family.Value,
-        site.Quantities.Show(entry.Adult.Length.Value, Rounding.Upward).First,
-        Keep(entry, "temperature"),
-        Keep(entry, "ph"),
-        SearchText(entry));
+        _families.Of(entry.Family.Value),
+        _figures.Length(entry),
+        _figures.Keep(entry, "temperature"),
+        _figures.Keep(entry, "ph"),
+        SearchText(entry))
+    {
+        LatinFamily = _families.LatinBeside(entry.Family.Value),
+    };
 
     public IReadOnlyList<SpeciesRow> Rows(IEnumerable<Entry> entries) => [.. entries.Select(Row)];
 
@@ -31,12 +36,7 @@ internal sealed class SpeciesRows(Site site, string from)
             .Select(g => new SpeciesGroup(g.Key, TaxonLink(rank, g.Key), Rows(g))),
     ];
 
-    public Link TaxonLink(TaxonRank rank, string name) =>
-        new(name, Routes.Between(from, Routes.Taxon(rank, name)), rank == TaxonRank.Genus);
-
-    private string Keep(Entry entry, string field) => entry.Range(field)?.Of(RangeKind.Keep) is { } keep
-        ? site.Quantities.Show(keep.Range.Value, Rounding.Inward).First
-        : site.Words["sentence.unknown"];
+    public Link TaxonLink(TaxonRank rank, string name) => _families.Link(rank, name, from);
 
     /// <summary>All names that a visitor may type, in lower case.</summary>
     private string SearchText(Entry entry) => string.Join(' ',
@@ -45,6 +45,7 @@ internal sealed class SpeciesRows(Site site, string from)
             .Concat(entry.TradeCodes.Select(c => c.Value))
             .Append(entry.ScientificName.Value.ToString())
             .Append(entry.Family.Value)
+            .Concat(_families.NoteOf(entry.Family.Value)?.VernacularNames.Select(n => n.Value) ?? [])
             .Concat(entry.Origin.CountryCodes.Select(c => CountryName.Of(c.Value, site.Words)))
             .Concat(entry.Origin.WaterBodies.Select(w => w.Value))).ToLowerInvariant();
 }

@@ -12,11 +12,9 @@ namespace CareSheets.Pages;
 /// </summary>
 internal sealed class StandingPageMaker(Site site)
 {
-    private const int LatestOnHome = 6;
-
     public IEnumerable<IPage> Make()
     {
-        yield return Home();
+        yield return new HomePageMaker(site).Make();
         yield return AllSpecies();
         yield return Glossary();
         yield return About();
@@ -28,18 +26,6 @@ internal sealed class StandingPageMaker(Site site)
         yield return new WherePageMaker(site).Make();
         foreach (var (slug, former) in site.Collection.FormerNames)
             yield return Moved(slug, former);
-    }
-
-    private HomePage Home()
-    {
-        var (words, store, entries) = (site.Words, site.Collection.Store, site.Collection.Entries);
-        var lead = words.Say("sentence.home_lead", ("species", words.Count("fact.species", entries.Count)));
-        return new HomePage(
-            Routes.Home, site.Frames.Make(Routes.Home, store.Name, lead), store.Name, lead, store.About ?? "",
-            [.. site.Collection.Families.Select(t => new TaxonPageMaker(site).Counted(t, Routes.Home))],
-            new SpeciesRows(site, Routes.Home).Rows(
-                entries.OrderByDescending(e => e.Reviewed).ThenBy(e => e.Name, StringComparer.Ordinal)
-                    .Take(LatestOnHome)));
     }
 
     private SpeciesListPage AllSpecies()

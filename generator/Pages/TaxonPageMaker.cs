@@ -1,15 +1,19 @@
 using CareSheets.Collection;
+using CareSheets.Species;
 
 namespace CareSheets.Pages;
 
 /// <summary>Makes the pages of orders, families and genera, and the lists of them.</summary>
 internal sealed class TaxonPageMaker(Site site)
 {
+    private readonly FamilyNames _families = new(site);
+    private readonly EvidenceText _evidence = new(site);
+
     public IEnumerable<IPage> Make()
     {
         var collection = site.Collection;
-        var orders = collection.Orders.Select(t => Counted(t, Routes.Orders));
-        yield return Index(Routes.Orders, "orders", [new TaxaGroup(new Link("", ""), [.. orders])]);
+        var orders = _families.Counted(collection.Orders, Routes.Orders);
+        yield return Index(Routes.Orders, "orders", [new TaxaGroup(new Link("", ""), orders)]);
         yield return Index(Routes.Families, "families", Groups(collection.Families, TaxonRank.Order, Routes.Families));
         yield return Index(Routes.Genera, "genera", Groups(collection.Genera, TaxonRank.Family, Routes.Genera));
         foreach (var taxon in collection.Orders.Concat(collection.Families).Concat(collection.Genera))
@@ -26,10 +30,6 @@ internal sealed class TaxonPageMaker(Site site)
             address, site.Frames.Make(address, former, lead, isListed: false), former, lead,
             [.. now.Select(t => Counted(t, address))]);
     }
-
-    public CountedLink Counted(Taxon taxon, string from) => new(
-        taxon.Name, Routes.Between(from, Routes.Taxon(taxon.Rank, taxon.Name)),
-        site.Words.Count("fact.species", taxon.Entries.Count), taxon.Rank == TaxonRank.Genus);
 
     private TaxaPage Index(string address, string key, IReadOnlyList<TaxaGroup> groups)
     {
@@ -52,8 +52,7 @@ internal sealed class TaxonPageMaker(Site site)
         .. taxa.GroupBy(t => t.Parent)
             .OrderBy(g => g.Key, StringComparer.Ordinal)
             .Select(g => new TaxaGroup(
-                new Link(g.Key, Routes.Between(from, Routes.Taxon(parent, g.Key))),
-                [.. g.Select(t => Counted(t, from))])),
+                _families.Link(parent, g.Key, from), _families.Counted(g, from))),
     ];
 
     private TaxonPage Page(Taxon taxon)
@@ -62,19 +61,32 @@ internal sealed class TaxonPageMaker(Site site)
         var rank = site.Words[$"rank.{taxon.Rank}"];
         var rows = new SpeciesRows(site, address);
         var count = site.Words.Count("fact.species", taxon.Entries.Count);
-        return new TaxonPage(
+        var page = new TaxonPage(
             address,
             site.Frames.Make(address, $"{taxon.Name} ({rank})", $"{taxon.Name}: {count}"),
             rank, taxon.Name, taxon.Rank == TaxonRank.Genus, Parent(taxon, address), count,
             taxon.Rank == TaxonRank.Order
                 ? rows.Under(TaxonRank.Family, taxon.Entries)
                 : rows.Under(TaxonRank.Genus, taxon.Entries));
+        return taxon.Rank == TaxonRank.Family && _families.NoteOf(taxon.Name) is { } note ? Told(page, note) : page;
     }
 
-    private static Link? Parent(Taxon taxon, string from) => taxon.Rank switch
+    /// <summary>The page of a family that customers have a name for.</summary>
+    private TaxonPage Told(TaxonPage page, FamilyNote note) => page with
+    {
+        Frame = site.Frames.Make(page.Address, $"{note.VernacularName} ({page.Name})", note.Text),
+        Name = note.VernacularName,
+        LatinName = page.Name,
+        OtherNames = string.Join(
+            site.Words["sentence.list_separator"], note.VernacularNames.Skip(1).Select(n => n.Value)),
+        Text = note.Text,
+        Evidence = site.Words.Say("list.family_evidence", ("source", _evidence.Of(note.Evidence))),
+    };
+
+    private Link? Parent(Taxon taxon, string from) => taxon.Rank switch
     {
         TaxonRank.Order => null,
-        TaxonRank.Family => new Link(taxon.Parent, Routes.Between(from, Routes.Taxon(TaxonRank.Order, taxon.Parent))),
-        TaxonRank.Genus => new Link(taxon.Parent, Routes.Between(from, Routes.Taxon(TaxonRank.Family, taxon.Parent))),
+        TaxonRank.Family => _families.Link(TaxonRank.Order, taxon.Parent, from),
+        TaxonRank.Genus => _families.Link(TaxonRank.Family, taxon.Parent, from),
     };
 }

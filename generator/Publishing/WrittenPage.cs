@@ -34,7 +34,7 @@ internal sealed record WrittenPage(
             {
                 if (attribute.Name == "id" && attribute.Value.Length > 0 && !ids.Add(attribute.Value))
                     twice.Add(attribute.Value);
-                if (attribute.Name == "href" && element.LocalName is "a" or "area")
+                if (IsLink(element, attribute))
                     links.Add(attribute.Value);
                 loaded.AddRange(LoadedBy(element, attribute));
                 scripts.AddRange(ScriptIn(attribute));
@@ -43,6 +43,13 @@ internal sealed record WrittenPage(
         links.AddRange(loaded.Where(SiteLink.IsRelative));
         return new WrittenPage(address, ids, [.. twice.Distinct()], headings, links, loaded, scripts);
     }
+
+    private static bool IsLink(IElement element, IAttr attribute) => attribute.Name switch
+    {
+        "href" => element.LocalName is "a" or "area",
+        "action" => element.LocalName == "form",
+        _ => false,
+    };
 
     private static IEnumerable<string> LoadedBy(IElement element, IAttr attribute) => attribute.Name switch
     {

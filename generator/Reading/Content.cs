@@ -26,4 +26,7 @@ public sealed record Content(
     public IReadOnlyList<Arrival> Arrivals { get; init; } = [];
 
     public LawBook Law { get; init; } = LawBook.Empty;
+
+    /// <summary>Nothing where the content has no families.yaml.</summary>
+    public FamilyNotes? Families { get; init; }
 }

@@ -46,6 +46,7 @@ public sealed partial class ContentReader(string contentFolder, string schemaFol
             Arrivals = new ArrivalReader(arrivals, bag).Read(
                 Path.Combine(contentFolder, "arrivals"), Shown, file => _files[file.Path] = file),
             Law = new LawReader(contentFolder, schemaFolder, _files, bag).Read(),
+            Families = new FamilyReader(contentFolder, schemaFolder, _files, bag).Read(),
         };
     }
 

@@ -67,7 +67,7 @@ internal sealed class SchemaCheck(ContentSchema schema, DiagnosticBag bag)
     {
         var known = error.Schema.ActualProperties.Keys.Order(StringComparer.Ordinal).ToList();
         if (known.Count == 0)
-            return "Names here are lower-case letters, digits and hyphens.";
+            return $"Names here are {Form(error.Schema, "lower-case letters, digits and hyphens")}.";
         return EditDistance.Nearest(error.Property ?? "", known) is { } nearest
             ? $"Did you mean {nearest}?"
             : $"Fields here: {string.Join(", ", known)}.";
@@ -76,9 +76,9 @@ internal sealed class SchemaCheck(ContentSchema schema, DiagnosticBag bag)
     private static string Allowed(JsonSchema declared) =>
         string.Join(", ", declared.Enumeration.Select(v => Convert.ToString(v, CultureInfo.InvariantCulture)));
 
-    private static string Form(JsonSchema declared) =>
+    private static string Form(JsonSchema declared, string otherwise = "some text") =>
         declared.ExtensionData is { } own && own.TryGetValue("x-form", out var form) && form is string text
-            ? text : "some text";
+            ? text : otherwise;
 
     private static (string, string)[] Counts(ValidationError error, YamlNode node)
     {

@@ -19,6 +19,12 @@ internal static partial class PrintedPaper
                 + ` in ${e.clientWidth}x${e.clientHeight}`)
         """;
 
+    /// <summary>
+    /// What the reader calls a font whose letters are drawings within the file (ISO 32000-1:2008, 9.6.5): Chromium
+    /// makes one of a font that it may or can not embed, such as a Type 1 font of the machine.
+    /// </summary>
+    public const string DrawnFont = "Type3";
+
     public static Task<byte[]> PrintAsync(IPage page) =>
         page.PdfAsync(new PagePdfOptions { PreferCSSPageSize = true, PrintBackground = true });
 
@@ -39,7 +45,7 @@ internal static partial class PrintedPaper
         foreach (var text in texts.Where(t => !printed.Contains(Bare(t), StringComparison.OrdinalIgnoreCase)))
             yield return $"“{text}” is missing";
         var fonts = page.Letters.Select(l => l.FontName ?? "").Distinct();
-        foreach (var font in fonts.Where(f => !Subset().IsMatch(f)))
+        foreach (var font in fonts.Where(f => !Subset().IsMatch(f) && f != DrawnFont))
             yield return $"the font {font} is not embedded";
         foreach (var word in page.GetWords().Where(w => IsOutside(w, page, size.Margin * PointsPerMillimetre)))
             yield return $"“{word.Text}” stands in the margin";

@@ -42,6 +42,7 @@ public sealed class SiteCheckTests : IDisposable
     [InlineData("PB703", "<link rel=stylesheet href='nothing.css'>")]
     [InlineData("PB703", "<svg><use href='nothing.svg#a'/></svg>")]
     [InlineData("PB703", "<map><area href='nothing.html' alt=x></map>")]
+    [InlineData("PB703", "<form action='nothing.html'></form>")]
     [InlineData("PB703", "<a href='/index.html'>x</a>")] // leads out of a site that stands in a folder or on a disk
     [InlineData("PB704", "<p id=a></p><p id=a></p>")]
     [InlineData("PB704", "<p id=top></p>")]

@@ -1,11 +1,11 @@
 using System.Globalization;
 using CareSheets.Pages.Law;
+using CareSheets.Pages.Outlines;
 using CareSheets.Paper;
 using CareSheets.Paper.Layout;
 using CareSheets.Proofing;
 using CareSheets.Quantities;
 using CareSheets.Species;
-using CareSheets.Tankmates;
 
 namespace CareSheets.Pages.Cards;
 
@@ -91,13 +91,10 @@ internal sealed class CardContentMaker(Site site)
 
     private SizePart Picture(Entry entry)
     {
-        var length = entry.Adult.Length.Value;
-        var outline = FishOutline.Of(
-            EntryWord.Required<BodyShape>(entry.Adult.Shape), length.Basis ?? LengthBasis.Total,
-            (length.High ?? length.Low!.Value) * 10, entry.Adult.Height?.Value.High * 10);
         var ruler = site.Collection.Store.Units == UnitSystem.US ? Ruler.Inches : Ruler.Centimetres;
         return new SizePart(
-            Words["card.picture"], Length(entry), outline, ruler, Words["card.actual_size"], Words["card.smaller"]);
+            Words["card.picture"], Length(entry), FishOutline.Of(entry), ruler,
+            Words["card.actual_size"], Words["card.smaller"]);
     }
 
     private TextPart From(Entry entry, CardOffer? offer)

@@ -17,11 +17,19 @@ public sealed record CardType(double Floor, double Body, double Name, double Sci
         (1, 2.5, 1.4, 1.5, 0.13), (1, 2.1, 1.3, 1.35, 0.11), (1, 1.7, 1.15, 1.2, 0.09),
     ];
 
+    private const double Taller = 1.5;
+
     /// <summary>Between sections, in mm; more where the card has room left.</summary>
     public double Gap { get; init; }
 
     /// <summary>The highest that the picture of the fish may be, in mm.</summary>
     public double Picture { get; init; }
+
+    /// <summary>
+    /// The highest, in mm, where the animal is taller than long, which would be a speck else; no higher
+    /// than others on the tightest card, which has cautions to find room for.
+    /// </summary>
+    public double TallPicture { get; init; }
 
     /// <summary>The column of the facts' labels, in mm.</summary>
     public double Labels { get; init; }
@@ -53,6 +61,7 @@ public sealed record CardType(double Floor, double Body, double Name, double Sci
         {
             Gap = Points.ToMillimetres(floor) * 0.55,
             Picture = card.Height * s.Picture,
+            TallPicture = card.Height * (s == Steps[^1] ? s.Picture : s.Picture * Taller),
         })];
     }
 }

@@ -23,8 +23,9 @@ public sealed record SizePart(
 
     public Block Lay(double width, CardType type)
     {
+        var highest = Outline.Deep > Outline.Total ? type.TallPicture : type.Picture;
         var smaller = Scales.FirstOrDefault(
-            s => Outline.Length * Outline.Total / s <= width && Outline.Length * Outline.Deep / s <= type.Picture,
+            s => Outline.Length * Outline.Total / s <= width && Outline.Length * Outline.Deep / s <= highest,
             Scales[^1]);
         var scale = smaller == 1
             ? ActualSize

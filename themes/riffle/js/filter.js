@@ -36,6 +36,8 @@
     number.textContent = String(shown);
   };
 
+  // What was typed on the first page comes as ?find=...
+  field.value = new URLSearchParams(location.search).get("find") ?? "";
   field.addEventListener("input", filter);
   box.hidden = false;
   filter();

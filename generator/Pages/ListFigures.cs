@@ -1,0 +1,33 @@
+using CareSheets.Quantities;
+using CareSheets.Species;
+
+namespace CareSheets.Pages;
+
+/// <summary>The figures of a species as lists show them, short and without what the column's heading says.</summary>
+internal sealed class ListFigures(Site site)
+{
+    private readonly RangeRowMaker _rows = new(site);
+
+    /// <summary>The column says that lengths are with the tail; one that is not says so itself.</summary>
+    public string Length(Entry entry)
+    {
+        var length = entry.Adult.Length.Value;
+        var shown = site.Quantities.Show(WithoutMark(length), Rounding.Upward).First;
+        return length.Basis is null or LengthBasis.Total
+            ? shown
+            : site.Words.Say("list.length", ("length", shown), ("basis", site.Words[$"mate_basis.{length.Basis}"]));
+    }
+
+    /// <summary>The range to keep it at; an estimate bears its mark, as on the page of the species.</summary>
+    public string Keep(Entry entry, string field) => _rows.Make(entry, field) switch
+    {
+        null => site.Words["sentence.unknown"],
+        { IsEstimated: true } row => site.Words.Say("list.estimated", ("range", row.First)),
+        var row => row.First,
+    };
+
+    /// <summary>TL and SL are the trade's abbreviations, not the customers'.</summary>
+    private static StatedRange WithoutMark(StatedRange length) => length.Basis is null
+        ? length
+        : length with { Basis = null, Text = length.Text[..length.Text.LastIndexOf(' ')] };
+}
