@@ -28,7 +28,7 @@ internal sealed class TaxonPageMaker(Site site)
         var lead = site.Words.Say("sentence.genus_moved", ("genus", former));
         return new MovedGenusPage(
             address, site.Frames.Make(address, former, lead, isListed: false), former, lead,
-            [.. now.Select(t => Counted(t, address))]);
+            _families.Counted(now, address));
     }
 
     private TaxaPage Index(string address, string key, IReadOnlyList<TaxaGroup> groups)

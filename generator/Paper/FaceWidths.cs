@@ -17,7 +17,7 @@ public static class FaceWidths
     /// <summary>Signs of other scripts are as wide as they are high, or a little wider.</summary>
     private const double Unknown = 2048 * 1.3;
 
-    /// <summary>By face and code, for text is measured letter by letter; -1 where the face has no such letter.</summary>
+    /// <summary>By face and code, for text is measured letter by letter; -1 where a face lacks the letter.</summary>
     private static readonly int[][] Widths = Table([.. Read()]);
 
     /// <summary>In the unit of the size.</summary>

@@ -50,7 +50,7 @@ public static partial class OldNames
         $@"(?<![\w-]){Regex.Escape(name)}(?![\w-])" + (notBefore.Length == 0 ? "" : $@"(?! (?:{notBefore})\b)"),
         RegexOptions.CultureInvariant);
 
-    /// <summary>Fields that hold old names for good, and conditions, in which an emptied genus stays beside the new.</summary>
+    /// <summary>Fields that hold old names for good; conditions, where an emptied genus stays beside the new.</summary>
     [GeneratedRegex(@"^(formerNames|originalNameUsage):|^\s*- [A-Z][a-z]+ [a-z]+( [a-z]+)?\s*$|\btaxon is\b")]
     private static partial Regex History();
 }

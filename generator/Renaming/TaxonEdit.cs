@@ -24,6 +24,8 @@ internal static partial class TaxonEdit
     private static Regex Word(string name) =>
         new($@"(?<![\w-]){Regex.Escape(name)}(?![\w-])(?! (?!or\b)[a-z])", RegexOptions.CultureInvariant);
 
-    [GeneratedRegex(@"\btaxon is(?: not)?\s+[A-Z][\w-]*(?: (?!or\b)[a-z-]+)*(?:\s+or\s+[A-Z][\w-]*(?: (?!or\b)[a-z-]+)*)*")]
+    private const string Taxon = @"[A-Z][\w-]*(?: (?!or\b)[a-z-]+)*";
+
+    [GeneratedRegex($@"\btaxon is(?: not)?\s+{Taxon}(?:\s+or\s+{Taxon})*")]
     private static partial Regex Condition();
 }

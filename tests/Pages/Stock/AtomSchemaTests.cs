@@ -17,7 +17,8 @@ public sealed class AtomSchemaTests : IDisposable
     [Fact]
     public void Feeds_of_the_program_are_valid_with_arrivals_without_and_with_hostile_text()
     {
-        var hostile = ToySite.Read(change: w => w.Overlay(Repository.At("tests", "Cases", "110-arrivals", "hostile-text")));
+        var hostile = ToySite.Read(
+            change: w => w.Overlay(Repository.At("tests", "Cases", "110-arrivals", "hostile-text")));
         var said = Validate(Published, ArrivalFeed.Make(ToySite.Read().Site).Text, ArrivalFeed.Make(hostile.Site).Text);
         Assert.Equal(["", "", ""], said);
     }
@@ -38,8 +39,8 @@ public sealed class AtomSchemaTests : IDisposable
     [InlineData("<content type=\"html\">", "<content type=\"html\"><b/>", "\"b\"")] // 3.1.1.2: html not escaped
     [InlineData("<content type=\"html\">", "<content type=\"text/\">", "\"type\"")] // 4.1.3.1: no such type
     [InlineData("<entry>", "<entry><price>2</price>", "\"price\"")] // 4.1.2: no such element
-    [InlineData("<author>", "<entry><id>a:1</id><title>x</title><updated>2026-11-24T00:00:00Z</updated></entry><author>",
-        "\"entry\" incomplete")] // 4.1.2: nothing to read and nowhere to go
+    [InlineData("<author>",
+        "<entry><id>a:1</id><title>x</title><updated>2026-11-24T00:00:00Z</updated></entry><author>", "\"entry\" incomplete")] // 4.1.2: nothing to read and nowhere to go
     public void A_feed_with_a_mistake_is_refused(string from, string to, string message)
     {
         var at = Published.IndexOf(from, StringComparison.Ordinal);
@@ -73,7 +74,8 @@ public sealed class AtomSchemaTests : IDisposable
         var lines = jing.StandardOutput.ReadToEnd().Split('\n');
         jing.WaitForExit();
         Assert.True(jing.ExitCode is 0 or 1, string.Join('\n', lines)); // anything else is no verdict
-        var said = paths.Select(p => string.Join('\n', lines.Where(l => l.StartsWith(p, StringComparison.Ordinal)))).ToList();
+        var said = paths
+            .Select(p => string.Join('\n', lines.Where(l => l.StartsWith(p, StringComparison.Ordinal)))).ToList();
         Assert.Equal(jing.ExitCode == 0, said.All(s => s.Length == 0)); // a mistake in the schema is told elsewhere
         return said;
     }
