@@ -8,7 +8,14 @@ public sealed record Link(string Text, string Href, bool IsLatin = false)
 }
 
 /// <summary>A question answered in a line: a label and a value, with a note where one helps.</summary>
-public sealed record Fact(string Label, string Value, string Note = "");
+public sealed record Fact(string Label, string Value, string Note = "")
+{
+    /// <summary>The value as it is printed.</summary>
+    public LatinText Said => new(Value);
+
+    /// <summary>The note as it is printed.</summary>
+    public LatinText Noted => new(Note);
+}
 
 /// <summary>A species in a list: its names and the figures people choose by.</summary>
 public sealed record SpeciesRow(

@@ -41,6 +41,9 @@ public sealed record HomeSheet : IPage
 
     public required IReadOnlyList<string> Cautions { get; init; }
 
+    /// <summary>The cautions as they are printed.</summary>
+    public IReadOnlyList<LatinText> ToldCautions => [.. Cautions.Select(c => new LatinText(c))];
+
     /// <summary>Cautions that hold for every aquarium, in few words.</summary>
     public required IReadOnlyList<string> Everywhere { get; init; }
 

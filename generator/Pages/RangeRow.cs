@@ -15,6 +15,9 @@ public sealed record RangeRow(
     IReadOnlyList<KindLine> OtherKinds,
     string Evidence)
 {
+    /// <summary>The evidence as it is printed.</summary>
+    public LatinText Told => new(Evidence);
+
     /// <summary>Nobody stated it: relatives say so.</summary>
     public bool IsEstimated { get; init; }
 

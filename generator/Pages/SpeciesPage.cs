@@ -77,10 +77,10 @@ public sealed record SpeciesPage : IPage
     public required IReadOnlyList<Fact> Demands { get; init; }
 
     /// <summary>Of this species, the gravest first.</summary>
-    public required IReadOnlyList<string> Cautions { get; init; }
+    public required IReadOnlyList<LatinText> Cautions { get; init; }
 
     /// <summary>Cautions that hold for every aquarium.</summary>
-    public required IReadOnlyList<string> Everywhere { get; init; }
+    public required IReadOnlyList<LatinText> Everywhere { get; init; }
     /// <summary>What the lists of law say.</summary>
     public required LawLines Law { get; init; }
 

@@ -41,6 +41,7 @@ internal sealed class EscapingContext : TemplateContext
     {
         null => this,
         Html html => base.Write(span, html.Markup),
+        LatinText text => base.Write(span, HtmlText.Mark(text.Text)),
         _ => base.Write(span, HtmlText.Escape(ObjectToString(textAsObject) ?? "")),
     };
 

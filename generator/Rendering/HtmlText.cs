@@ -1,3 +1,5 @@
+using CareSheets.Names;
+
 namespace CareSheets.Rendering;
 
 /// <summary>
@@ -13,4 +15,8 @@ internal static class HtmlText
             .Replace("\"", "&quot;", StringComparison.Ordinal)
             .Replace("'", "&#39;", StringComparison.Ordinal)
         : text;
+
+    /// <summary>Text for an element, never for an attribute: scientific names become elements of their own.</summary>
+    public static string Mark(string text) => string.Concat(LatinRuns.Of(text)
+        .Select(run => run.IsLatin ? $"<i lang=\"la\">{Escape(run.Text)}</i>" : Escape(run.Text)));
 }

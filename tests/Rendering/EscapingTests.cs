@@ -26,6 +26,12 @@ public sealed class EscapingTests
     public void A_word_of_the_theme_is_text_too() =>
         Assert.Equal("Hello &amp; &lt;welcome&gt;", TemplateDesk.Render("{{ word.hello }}"));
 
+    [Theory]
+    [InlineData("Not with Danio rerio.", "Not with <i lang=\"la\">Danio rerio</i>.")]
+    [InlineData("<b>Danio rerio</b> & co", "&lt;b&gt;<i lang=\"la\">Danio rerio</i>&lt;/b&gt; &amp; co")]
+    public void Scientific_names_of_a_sentence_stand_in_their_own_face(string text, string printed) =>
+        Assert.Equal(printed, TemplateDesk.Render("{{ page.sentence }}", text));
+
     [Fact]
     public void Markup_is_printed_as_it_is() =>
         Assert.Equal("<b>ready</b>", TemplateDesk.Render("{{ page.markup }}"));

@@ -9,6 +9,8 @@ public sealed record TestPage(string Text, Html Markup, IReadOnlyList<string> It
 
     public string Address => "test.html";
 
+    public LatinText Sentence => new(Text);
+
     public PageFrame Frame { get; } = new("en", "title", "", "", "shop", "place", "", [], true);
 
     public static TestPage With(string text) => new(text, new Html("<b>ready</b>"), ["one", "two"]);

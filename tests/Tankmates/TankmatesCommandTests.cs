@@ -16,8 +16,8 @@ public sealed class TankmatesCommandTests
             Of("120x40x50cm", "pterophyllum-scalare", "paracheirodon-innesi"));
         Assert.Contains("Keep them apart.", text, StringComparison.Ordinal);
         Assert.Contains("A grown angelfish can swallow fish up to 7 cm", text, StringComparison.Ordinal);
-        Assert.Contains("overlap in 24–25.5 °C (76–78 °F) only", text, StringComparison.Ordinal);
-        Assert.Contains("at least 270 L", text, StringComparison.Ordinal);
+        Assert.Contains("overlap in 24–26 °C (76–78 °F) only", text, StringComparison.Ordinal);
+        Assert.Contains("at least 375 L", text, StringComparison.Ordinal);
         Assert.Contains("do not say that your tank is lawful", text, StringComparison.Ordinal);
         Assert.DoesNotContain("{", text, StringComparison.Ordinal);
     }

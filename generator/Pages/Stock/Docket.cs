@@ -54,4 +54,4 @@ public sealed record BagBox(
 public sealed record DocketLine(
     string Place, string Said, string VernacularName, string ScientificName, IReadOnlyList<string> Alarm,
     string Promised, string Alive, IReadOnlyList<Fact> Facts, IReadOnlyList<Fact> Waters,
-    IReadOnlyList<string> Cautions);
+    IReadOnlyList<LatinText> Cautions);

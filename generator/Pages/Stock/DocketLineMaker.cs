@@ -32,7 +32,7 @@ internal sealed class DocketLineMaker(Site site)
             batch.Alive is { } alive ? DocketMaker.Number(alive.Value) : "",
             [.. Known(arrival, batch, entry), .. Urgency(place)],
             entry is null ? [] : [.. _housing.All(new Delivery(arrival, batch), entry)],
-            entry is null ? [] : _cautions.Of(entry));
+            entry is null ? [] : [.. _cautions.Of(entry).Select(c => new LatinText(c))]);
     }
 
     private IEnumerable<Fact> Known(Arrival arrival, Batch batch, Entry? entry)

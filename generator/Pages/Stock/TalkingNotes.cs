@@ -14,7 +14,7 @@ public sealed record TalkingNotes(
 /// <param name="Stock">How many, from where, and from when they are sold.</param>
 public sealed record TalkedSpecies(
     string Place, string VernacularName, string ScientificName, string Say, string Stock,
-    IReadOnlyList<Telling> Tellings, IReadOnlyList<string> Warnings);
+    IReadOnlyList<Telling> Tellings, IReadOnlyList<LatinText> Warnings);
 
 /// <summary>Something worth telling, and the figure that it rests on.</summary>
 public sealed record Telling(string Text, string Figure);

@@ -54,7 +54,16 @@ internal sealed class TalkingNotesMaker(Site site)
         found.Count == 0
             ? [new Telling(Words["notes.nothing"], "")]
             : [.. found.Select(d => _text.Of(entry, d))],
-        [.. _law.Of(entry) is { } law ? [law] : Array.Empty<string>(), .. _cautions.Of(entry).Take(WarningsEach)]);
+        [.. Warnings(entry).Select(w => new LatinText(w))]);
+
+    /// <summary>What the law says of it, then its gravest cautions.</summary>
+    private IEnumerable<string> Warnings(Entry entry)
+    {
+        if (_law.Of(entry) is { } law)
+            yield return law;
+        foreach (var caution in _cautions.Of(entry).Take(WarningsEach))
+            yield return caution;
+    }
 
     private string Stock(Delivery delivery) => Words.Say("notes.stock",
         ("batch", _batches.Sentence(delivery)), ("release", _batches.Release(delivery)));
