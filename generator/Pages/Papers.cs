@@ -37,7 +37,8 @@ public sealed record HomeSheet : IPage
     /// <summary>Whether all that may not be left out fits on one page.</summary>
     public required bool IsOnePage { get; init; }
 
-    public bool HasProse => Prose.Count > 0;
+    /// <summary>Any of it, or that it stands elsewhere.</summary>
+    public bool HasProse => Prose.Count > 0 || IsShortened;
 
     public required IReadOnlyList<string> Cautions { get; init; }
 

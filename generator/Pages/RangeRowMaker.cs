@@ -62,7 +62,10 @@ public sealed class RangeRowMaker(Site site)
         var said = site.Words.Say("sentence.range", ("label", label), ("range", shown.Both));
         return new RangeRow(
             label, shown.First, shown.Second,
-            RangeBarMaker.Make(range, said, site.Quantities), others, _evidence.Of(keep.Evidence));
+            RangeBarMaker.Make(range, said, site.Quantities), others, _evidence.Of(keep.Evidence))
+        {
+            Brief = keep.Evidence.IsOwn ? "" : site.Words["estimate.brief_stated"],
+        };
     }
 
     private KindLine Line(Entry entry, KindedRange range)

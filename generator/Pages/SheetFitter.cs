@@ -37,7 +37,7 @@ internal sealed class SheetFitter(Words words)
         sheet.VernacularName,
         sheet.Water,
         [sheet.Room, sheet.Living, sheet.Advice],
-        [.. shown.Select(p => p.Text), .. More(sheet, shown.Count)],
+        [.. shown.Select(p => p.Text), .. More(sheet)],
         [.. sheet.Cautions, string.Join(' ', sheet.Everywhere)],
         [
             $"{words["page.paper_evidence"]}: {sheet.EvidenceLine} " +
@@ -47,8 +47,8 @@ internal sealed class SheetFitter(Words words)
             $"{words["page.paper_web"]}: {sheet.PageAddress} · {sheet.Frame.StoreContact} · {sheet.Licence}",
         ]);
 
-    private IEnumerable<string> More(HomeSheet sheet, int shown) =>
-        sheet.IsShortened && shown > 0 ? [words["page.paper_more"]] : [];
+    private IEnumerable<string> More(HomeSheet sheet) =>
+        sheet.IsShortened ? [words["page.paper_more"]] : [];
 
     /// <summary>In their order, without the day of the last reading, which changes no fact.</summary>
     private static IEnumerable<string> Texts(HomeSheet sheet, SheetText text) =>

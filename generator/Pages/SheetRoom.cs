@@ -11,12 +11,13 @@ namespace CareSheets.Pages;
 /// <param name="margin">That the page leaves on all sides, in mm.</param>
 internal sealed class SheetRoom(PaperSize paper, double margin)
 {
-    private const double Body = 9.25;
+    private const double Body = 9;
     private const double Small = 9;
-    private const double Leading = 1.28;
-    private const double ColumnGap = 6;
+    private const double Leading = 1.225;
+    private const double ColumnGap = 5;
+    private const int ColumnCount = 3;
     private const double Code = 23;
-    private const double Labels = 30;
+    private const double Labels = 22.5;
 
     /// <summary>Lines of plain type that may hold a bold address.</summary>
     private const double Bolder = 0.985;
@@ -32,11 +33,11 @@ internal sealed class SheetRoom(PaperSize paper, double margin)
     /// <summary>Between the margins, in mm.</summary>
     public double Width => paper.Width - (2 * margin);
 
-    private double Column => (Width - ColumnGap) / 2;
+    private double Column => (Width - (ColumnGap * (ColumnCount - 1))) / ColumnCount;
 
     /// <param name="paper">A4 or Letter, as the shop names it.</param>
     public static SheetRoom Of(string paper) => paper.Equals("letter", StringComparison.OrdinalIgnoreCase)
-        ? new SheetRoom(PaperSize.Letter, 10) : new SheetRoom(PaperSize.A4, 12);
+        ? new SheetRoom(PaperSize.Letter, 9) : new SheetRoom(PaperSize.A4, 10);
 
     public bool Holds(SheetText sheet) => Height(sheet) <= paper.Height - (2 * margin);
 
@@ -46,8 +47,8 @@ internal sealed class SheetRoom(PaperSize paper, double margin)
 
     private double Head(SheetText sheet)
     {
-        var name = Lines(sheet.Name, Face.Bold, 25, Width - Code) * Points.ToMillimetres(25) * 1.05;
-        return Line + 1.5 + Math.Max(Code, 2.5 + name + (Points.ToMillimetres(14) * Leading) + Line);
+        var name = Lines(sheet.Name, Face.Bold, 22, Width - Code) * Points.ToMillimetres(22) * 1.05;
+        return Line + 1.5 + Math.Max(Code, 1 + name + (Points.ToMillimetres(14) * Leading) + Line);
     }
 
     private double Water(IReadOnlyList<RangeRow> rows)
@@ -55,7 +56,7 @@ internal sealed class SheetRoom(PaperSize paper, double margin)
         const double least = 9.5 * 16 * 25.4 / 96;
         var across = Math.Clamp((int)((Width + 5) / (least + 5)), 1, Math.Max(1, rows.Count));
         var cell = (Width - (5 * (across - 1))) / across;
-        return Heading + 3 + rows.Chunk(across).Sum(line => line.Max(row => Range(row, cell)) + 2);
+        return Heading + 1 + rows.Chunk(across).Sum(line => line.Max(row => Range(row, cell)) + 2);
     }
 
     /// <summary>Label, figures, the bar with its ends, the words under it.</summary>
@@ -72,56 +73,72 @@ internal sealed class SheetRoom(PaperSize paper, double margin)
             text.Length == 0 ? 0 : Lines(text, Face.Plain, Small, width);
     }
 
+    private const double BlockEnd = 1.5;
+
     private static double SmallLine => Points.ToMillimetres(Small) * Leading;
 
     private static double Heading => 1.8 + (Points.ToMillimetres(11) * 1.2);
 
-    /// <summary>What the columns may not part, from the top of the first to the end of the second.</summary>
+    /// <summary>What the columns may not part, in order; a heading goes with what it heads.</summary>
     private IEnumerable<double> Pieces(SheetText sheet)
     {
         foreach (var facts in sheet.Facts.Where(f => f.Count > 0))
         {
-            yield return Heading;
-            foreach (var fact in facts)
-                yield return 0.8 + (Line * Math.Max(
-                    Lines(fact.Label, Face.Plain, Small, Labels - 2),
-                    Lines(Whole(fact), Face.Plain, Body, Column - Labels)));
-            yield return 2.5;
+            for (var i = 0; i < facts.Count; i++)
+                yield return (i == 0 ? Heading : 0) + FactHeight(facts[i]);
+            yield return BlockEnd;
         }
         foreach (var piece in Prose(sheet.Paragraphs))
             yield return piece;
-        yield return Heading;
-        foreach (var caution in sheet.Cautions)
-            yield return 0.75 + (Line * Lines(caution, Face.Plain, Body, Column - 4.5));
-        yield return 2.5;
+        for (var i = 0; i < sheet.Cautions.Count; i++)
+            yield return (i == 0 ? Heading : 0) + 0.4 +
+                (Line * Lines(sheet.Cautions[i], CautionFace(sheet, i), Body, Column - 4.5));
+        yield return BlockEnd;
     }
+
+    private double FactHeight(Fact fact) => 0.5 + (Line * Math.Max(
+        Lines(fact.Label, Face.Plain, Small, Labels - 1.5), Lines(Whole(fact), Face.Plain, Body, Column - Labels)));
+
+    /// <summary>The last are the lines on safety, which are bold.</summary>
+    private static Face CautionFace(SheetText sheet, int at) =>
+        at == sheet.Cautions.Count - 1 ? Face.Bold : Face.Plain;
 
     private IEnumerable<double> Prose(IReadOnlyList<string> paragraphs)
     {
-        if (paragraphs.Count == 0)
-            yield break;
-        yield return Heading;
-        foreach (var paragraph in paragraphs)
+        for (var i = 0; i < paragraphs.Count; i++)
         {
-            var lines = paragraph.Split('\n').Sum(l => Lines(l, Face.Plain, Body, Column));
+            var lines = paragraphs[i].Split('\n').Sum(l => Lines(l, Face.Plain, Body, Column));
             for (var line = 0; line < lines; line++)
-                yield return Line;
+                yield return Line + (i == 0 && line == 0 ? Heading : 0);
             yield return 1.25;
         }
-        yield return 2.5;
+        if (paragraphs.Count > 0)
+            yield return BlockEnd;
     }
 
-    /// <summary>The least height at which two columns hold all pieces in their order.</summary>
+    /// <summary>The least height at which the columns hold all pieces in their order.</summary>
     private static double Columns(IReadOnlyList<double> pieces)
     {
-        var (first, rest) = (0.0, pieces.Sum());
-        var least = rest;
+        var (low, high) = (pieces.Max(), pieces.Sum());
+        while (high - low > 0.05)
+        {
+            var middle = (low + high) / 2;
+            (low, high) = Filled(pieces, middle) <= ColumnCount ? (low, middle) : (middle, high);
+        }
+        return high + (Line * 0.6); // a line that may not stand alone goes with the next
+    }
+
+    /// <summary>How many columns of a height the pieces fill.</summary>
+    private static int Filled(IReadOnlyList<double> pieces, double height)
+    {
+        var (columns, filled) = (1, 0.0);
         foreach (var piece in pieces)
         {
-            (first, rest) = (first + piece, rest - piece);
-            least = Math.Min(least, Math.Max(first, rest));
+            if (filled + piece > height)
+                (columns, filled) = (columns + 1, 0);
+            filled += piece;
         }
-        return least + (Line / 2); // a line that may not stand alone goes with the next
+        return columns;
     }
 
     private double Foot(IReadOnlyList<string> foot) =>

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Text;
 
 namespace CareSheets.Paper;
@@ -5,9 +6,15 @@ namespace CareSheets.Paper;
 /// <summary>Breaks a text into lines that are no wider than given.</summary>
 public static class LineBreaker
 {
+    /// <summary>In signs: that of mg/L, and of °dKH.</summary>
+    private const int LongestUnit = 4;
+
+    private static readonly SearchValues<char> AfterUnit = SearchValues.Create(" ,.;:)");
+
     /// <summary>
-    /// Lines break at spaces, and behind hyphens and slashes; a piece wider than a line breaks
-    /// between letters. Never empty; no line is wider than given unless a single letter is.
+    /// Lines break at spaces, and behind hyphens and slashes between words; a figure stays with its
+    /// unit. A piece wider than a line breaks between letters. Never empty; no line is wider than
+    /// given unless a single letter is.
     /// </summary>
     public static IReadOnlyList<string> Break(string text, Face face, double size, double width)
     {
@@ -43,15 +50,13 @@ public static class LineBreaker
     public static bool KeepsWhole(string text, Face face, double size, double width) =>
         Pieces(text).All(p => FaceWidths.Of(p.AsSpan().TrimEnd(), face, size) <= width);
 
-    /// <summary>Each with the space behind it. No-break spaces hold figures and units together.</summary>
+    /// <summary>Each with the space behind it.</summary>
     private static IEnumerable<string> Pieces(string text)
     {
         var start = 0;
         for (var i = 0; i < text.Length; i++)
         {
-            var ends = text[i] == ' ' || (text[i] is '-' or '/' && i > start && i + 1 < text.Length &&
-                char.IsLetter(text[i - 1]) && char.IsLetter(text[i + 1]));
-            if (!ends)
+            if (!Ends(text, i))
                 continue;
             yield return text[start..(i + 1)];
             start = i + 1;
@@ -59,6 +64,26 @@ public static class LineBreaker
         if (start < text.Length)
             yield return text[start..];
     }
+
+    private static bool Ends(string text, int at) => text[at] switch
+    {
+        ' ' => at == 0 || !char.IsAsciiDigit(text[at - 1]) || !IsUnit(text.AsSpan(at + 1)),
+        '-' => IsLetter(text, at - 1) && IsLetter(text, at + 1),
+        // A slash between single letters is part of a unit: g/L.
+        '/' => IsLetter(text, at - 1) && IsLetter(text, at - 2) && IsLetter(text, at + 1) && IsLetter(text, at + 2),
+        _ => false,
+    };
+
+    /// <summary>A degree sign, a percent sign, or no more letters than a unit has: cm, mg/L, ppm.</summary>
+    private static bool IsUnit(ReadOnlySpan<char> rest)
+    {
+        var end = rest.IndexOfAny(AfterUnit);
+        var word = end < 0 ? rest : rest[..end];
+        return word.Length is > 0 and <= LongestUnit && (word[0] is '°' or '%' || char.IsLetter(word[0]));
+    }
+
+    private static bool IsLetter(string text, int at) =>
+        at >= 0 && at < text.Length && char.IsLetter(text[at]);
 
     private static IEnumerable<string> Fitting(string piece, Face face, double size, double width)
     {

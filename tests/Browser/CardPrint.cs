@@ -56,6 +56,6 @@ internal sealed class CardPrint : IDisposable
                 new FactPart(CardPlace.Facts, "Food", words.ToString()[..240], ""),
                 .. Enumerable.Range(4, cautions).Select(i => new CautionPart($"caution {i}", words.ToString()[..150])),
             ],
-            new CardFoot(shop, "30 September 2026"));
+            new CardFoot(shop, "30 September 2026", count => $"{count} more"));
     }
 }

@@ -40,6 +40,32 @@ internal sealed record GreyImage(int Width, int Height, byte[] Points)
         return new GreyImage(Width * times, Height * times, points);
     }
 
+    /// <summary>
+    /// As a copier leaves it: what lies around a dot runs into it, and then it is black or white. Each
+    /// dot becomes the mean of its eight neighbours and itself, and is white from the middle up.
+    /// </summary>
+    public GreyImage Copied()
+    {
+        var points = new byte[Points.Length];
+        for (var y = 0; y < Height; y++)
+        {
+            for (var x = 0; x < Width; x++)
+                points[(y * Width) + x] = Around(x, y) >= 128 ? (byte)255 : (byte)0;
+        }
+        return this with { Points = points };
+    }
+
+    private double Around(int x, int y)
+    {
+        var (sum, count) = (0, 0);
+        for (var up = Math.Max(0, y - 1); up <= Math.Min(Height - 1, y + 1); up++)
+        {
+            for (var left = Math.Max(0, x - 1); left <= Math.Min(Width - 1, x + 1); left++)
+                (sum, count) = (sum + Points[(up * Width) + left], count + 1);
+        }
+        return (double)sum / count;
+    }
+
     /// <summary>The text of the QR code in a part of the picture; nothing where none is found.</summary>
     public string? Decode(int left, int top, int width, int height)
     {

@@ -13,16 +13,16 @@ namespace CareSheets.Tests.Browser;
 [Collection(BrowserTests.Name)]
 public sealed class PaperTests(BrowserFixture browser)
 {
-    private static readonly PrinterPaper A4 = new("A4", 210, 297, 12);
+    private static readonly PrinterPaper A4 = new("A4", 210, 297, 10);
     private static readonly PrinterPaper A6 = new("A6", 105, 148, 20);
-    private static readonly PrinterPaper Letter = new("Letter", 215.9, 279.4, 10);
+    private static readonly PrinterPaper Letter = new("Letter", 215.9, 279.4, 9);
 
     /// <summary>96 CSS px in 25.4 mm.</summary>
     private static int Pixels(double millimetres) => (int)(millimetres * 96 / 25.4);
 
     [Fact]
     public async Task Every_home_sheet_is_one_page_of_a4_with_all_that_matters() => AssertNone(
-        await PrintAllAsync(browser.Site, RealSite.Folder, Pixels(186), A4));
+        await PrintAllAsync(browser.Site, RealSite.Folder, Pixels(190), A4));
 
     [Fact]
     public async Task Every_home_sheet_of_a_shop_with_letter_paper_is_one_page_of_that()
@@ -35,13 +35,13 @@ public sealed class PaperTests(BrowserFixture browser)
             File.WriteAllText(store, text.Replace("paper: A4", "paper: Letter", StringComparison.Ordinal));
         });
         using var server = new SiteServer(folder);
-        AssertNone(await PrintAllAsync(server.Address, folder, Pixels(195.9), Letter));
+        AssertNone(await PrintAllAsync(server.Address, folder, Pixels(197.9), Letter));
     }
 
     [Fact]
     public async Task A_paper_with_too_much_on_it_is_noticed()
     {
-        var page = await browser.OpenAsync(Pixels(186), 600);
+        var page = await browser.OpenAsync(Pixels(190), 600);
         await page.GotoAsync(browser.Site + "papers/sheet-danio-rerio.html");
         await page.EmulateMediaAsync(new() { Media = Media.Print });
         await page.EvaluateAsync("""

@@ -15,15 +15,19 @@ namespace CareSheets.Tests.Browser;
 public sealed class PrintedCardTests
 {
     [Theory]
-    [InlineData("A6", 300, "-gray")]
-    [InlineData("A6", 150, "-mono")]
-    [InlineData("A7", 300, "-gray")]
-    [InlineData("A7", 150, "-mono")]
-    [InlineData("A7 landscape", 150, "-mono")]
-    [InlineData("90x55 mm", 300, "-gray")]
-    [InlineData("90x55 mm", 150, "-mono")]
-    [InlineData("55x90 mm", 150, "-mono")]
-    public void Every_code_on_a_sheet_is_read_and_leads_to_its_species(string size, int dpi, string colours)
+    [InlineData("A6", 300, "-gray", 0)]
+    [InlineData("A6", 150, "-mono", 0)]
+    [InlineData("A7", 300, "-gray", 0)]
+    [InlineData("A7", 150, "-mono", 0)]
+    [InlineData("A7 landscape", 150, "-mono", 0)]
+    [InlineData("90x55 mm", 300, "-gray", 0)]
+    [InlineData("90x55 mm", 150, "-mono", 0)]
+    [InlineData("55x90 mm", 150, "-mono", 0)]
+    [InlineData("A6", 300, "-gray", 2)]
+    [InlineData("A7 landscape", 300, "-gray", 2)]
+    [InlineData("90x55 mm", 300, "-gray", 2)]
+    public void Every_code_on_a_sheet_is_read_and_leads_to_its_species(
+        string size, int dpi, string colours, int copies)
     {
         var paper = PaperSizeText.Read(size)!.Value;
         var maker = new CardPageMaker(RealPages.Site);
@@ -37,6 +41,8 @@ public sealed class PrintedCardTests
             .Select(c => $"{address}species/{c.Entry.Name}.html").ToList();
         Assert.NotEmpty(expected);
         var pages = Rendered(print, pdf, dpi, colours);
+        for (var copy = 0; copy < copies; copy++)
+            pages = [.. pages.Select(p => p.Copied())];
         Assert.Equal(2, pages.Count);
         var read = pages.SelectMany(page => CodesOf(page, imposition, colours == "-mono" ? 3 * dpi : dpi)).ToList();
         Assert.Equal(expected, read);

@@ -54,8 +54,9 @@ internal static partial class PrintedPaper
             yield return $"letters of {least:0.0} pt";
     }
 
+    /// <summary>Chromium rounds the room between margins up to a whole pixel of 0.75 pt, and the page down.</summary>
     private static bool IsOutside(Word word, Page page, double margin) =>
-        word.BoundingBox.Left < margin - 1 || word.BoundingBox.Right > page.Width - margin + 1 ||
+        word.BoundingBox.Left < margin - 1 || word.BoundingBox.Right > page.Width - margin + 1.5 ||
         word.BoundingBox.Bottom < margin - 2 || word.BoundingBox.Top > page.Height - margin + 1;
 
     /// <summary>Line ends fall where they like: all white space is left out.</summary>

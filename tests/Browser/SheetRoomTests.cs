@@ -14,7 +14,7 @@ namespace CareSheets.Tests.Browser;
 public sealed class SheetRoomTests(BrowserFixture browser)
 {
     /// <summary>In mm of a page.</summary>
-    private const double MostTooMuch = 19;
+    private const double MostTooMuch = 15;
 
     [Fact]
     public async Task No_home_sheet_is_higher_than_foretold_on_either_paper()

@@ -9,7 +9,7 @@ namespace CareSheets.Tests.Browser;
 public sealed class StaffPaperTests(BrowserFixture browser)
 {
     private const double PointsPerMillimetre = 72 / 25.4;
-    private const int TextWidth = 703; // 186 mm of A4 within its margins, at 96 px an inch
+    private const int TextWidth = 718; // 190 mm of A4 within its margins, at 96 px an inch
 
     public static TheoryData<string, bool> Papers()
     {

@@ -24,14 +24,19 @@ internal sealed class CardContentMaker(Site site)
     public CardContent Make(Entry entry, CardOffer? offer = null) => new(
         new HeadPart(Capital(entry.VernacularName), entry.ScientificName.Value.ToString()),
         [.. Parts(entry, offer).Where(p => p.Texts.Any(t => t.Length > 0))],
-        new CardFoot(site.Collection.Store.Name, DateText.Of(entry.Reviewed, Words)));
+        new CardFoot(
+            site.Collection.Store.Name, DateText.Of(entry.Reviewed, Words),
+            count => Words.Count("card.more_cautions", count)));
 
     private IEnumerable<ICardPart> Parts(Entry entry, CardOffer? offer)
     {
         var cautions = Cautions(entry);
+        var isGuess = entry.Evidence.Kind == EvidenceKind.FromRelatives;
         foreach (var water in _rows.MakeForCard(entry))
-            yield return new WaterPart(water.Label, water.First, water.Second, water.Brief);
-        yield return new TextPart(CardPlace.Foot, Words["card.price"], Offer(offer), IsLarge: true);
+            yield return new WaterPart(water.Label, water.First, water.Second, isGuess ? "" : water.Brief);
+        if (isGuess)
+            yield return new TextPart(CardPlace.Head, Words["card.guess"], Words["card.guessed"]);
+        yield return new OfferPart(Words["card.price"], offer?.Price ?? "", offer?.Count ?? "");
         foreach (var caution in cautions.Take(1))
             yield return caution;
         if (site.PageCodes.GetOrAdd(site.Collection.Store.Address + Routes.Species(entry), QrCode.Of) is { } code)
@@ -53,9 +58,6 @@ internal sealed class CardContentMaker(Site site)
             yield return caution;
     }
 
-    private static string Offer(CardOffer? offer) => offer is null ? ""
-        : string.Join(" · ", new[] { offer.Price, offer.Count }.Where(t => t.Length > 0));
-
     /// <summary>On which basis is said in words, so that TL and SL can go.</summary>
     private FactPart Length(Entry entry)
     {
@@ -64,7 +66,7 @@ internal sealed class CardContentMaker(Site site)
             : length with { Basis = null, Text = length.Text[..length.Text.LastIndexOf(' ')] };
         return new FactPart(
             CardPlace.Size, Words["card.grown"], site.Quantities.Show(plain, Rounding.Upward).Both,
-            Words[$"mate_basis.{length.Basis}"]);
+            Words[$"mate_basis.{length.Basis}"], IsFigure: true);
     }
 
     private FactPart Group(Entry entry)
@@ -111,7 +113,7 @@ internal sealed class CardContentMaker(Site site)
         var cautions = CautionsOf.Entry(entry, site.Collection.Practice.Hazards).Select(c => c.Brief);
         var all = _law.Card(entry) is { } law ? cautions.Prepend(law) : cautions;
         return [.. all.Select((text, i) => new CautionPart(
-            Words.Say("card.caution", ("number", (i + 1).ToString(CultureInfo.InvariantCulture))), text))];
+            Words.Say("card.caution", ("number", (i + 1).ToString(CultureInfo.InvariantCulture))), text, i == 0))];
     }
 
     private static string Capital(string name) =>

@@ -11,11 +11,12 @@ internal sealed class CardFlow(
     /// <summary>From this width on, in heights, a card has two columns.</summary>
     private const double Wide = 1.15;
 
-    /// <summary>The right column's share of the width.</summary>
+    /// <summary>The right column's share of the width; larger cards keep lines beside the code long.</summary>
     private const double RightShare = 0.385;
+    private const double LargerRightShare = 0.41;
 
     /// <summary>Lines shorter than this, in mm, are not set beside the code.</summary>
-    private const double LeastBeside = 26;
+    private const double LeastBeside = 30;
 
     private readonly CardSections _sections = new(content, parts, type, height);
     private readonly CodePart? _code = parts.OfType<CodePart>().FirstOrDefault();
@@ -25,7 +26,7 @@ internal sealed class CardFlow(
     /// <summary>What keeps away from the code: its quiet zone, or the card's own gap where that is wider.</summary>
     private double CodeQuiet => _code is null ? 0 : Math.Max(_code.Quiet(width, height), type.Gap);
 
-    private double Right => width * RightShare;
+    private double Right => width * (type.IsForAfar ? LargerRightShare : RightShare);
 
     private bool IsWide => width >= height * Wide;
 

@@ -48,8 +48,7 @@ public sealed class CardPlanner
 
     private CardPlan? Lay(IReadOnlyList<ICardPart> shown, CardType type)
     {
-        var mark = ContentMark.Of(
-            [.. _content.Head.Texts, .. shown.SelectMany(p => p.Texts), _content.Foot.Shop]);
+        var mark = ContentMark.Of(_content.Texts(shown));
         var flow = new CardFlow(Width, Height, type, _content, shown, mark);
         return flow.Lay() is not { } inks ? null : new CardPlan(
             _card, type, [.. inks.Select(i => i.Move(_margin, _margin))], mark,

@@ -29,17 +29,26 @@ internal sealed class CardSections(CardContent content, IReadOnlyList<ICardPart>
         }
     }
 
-    /// <summary>What is offered, then the shop, the day and the mark, at the foot of the card.</summary>
+    /// <summary>What is offered, what found no room, then the shop, the day and the mark.</summary>
     public Block Foot(double width, string mark)
     {
         var offers = Of(CardPlace.Foot).Aggregate(
             Block.Empty, (above, part) => above.Above(part.Lay(width, _type), type.Gap * 0.3));
+        return offers
+            .Above(Paragraph.Lay(content.More(parts), Face.Plain, type.Floor, width), type.Gap * 0.5)
+            .Above(Signature(width, mark));
+    }
+
+    private Block Signature(double width, string mark)
+    {
         var (shop, date) = (content.Foot.Shop, content.Foot.Date);
-        var lines = new[] { $"{shop} · {date} · {mark}", $"{date} · {mark}" };
-        var foot = Fits(lines[0], width) ? Line(lines[0], width)
-            : Paragraph.Cut(shop, Face.Plain, type.Floor, width, MostShop * Line("", width).Height)
-                .Above(Fits(lines[1], width) ? Line(lines[1], width) : Line(date, width).Above(Line(mark, width)));
-        return offers.Above(foot, type.Gap * 0.5);
+        var (whole, signed) = ($"{shop} · {date} · {mark}", $"{date} · {mark}");
+        if (type.IsForAfar && Fits(whole, width))
+            return Line(whole, width);
+        var below = Fits(signed, width) ? Line(signed, width) : Line(date, width).Above(Line(mark, width));
+        return type.IsForAfar
+            ? Paragraph.Cut(shop, Face.Plain, type.Floor, width, MostShop * Line("", width).Height).Above(below)
+            : below;
     }
 
     private bool Fits(string line, double width) =>

@@ -15,6 +15,7 @@ public sealed record CardType(double Floor, double Body, double Name, double Sci
     [
         (1.3, 3.4, 1.75, 2.0, 0.17), (1.2, 3.1, 1.65, 1.85, 0.17), (1.1, 2.8, 1.5, 1.7, 0.15),
         (1, 2.5, 1.4, 1.5, 0.13), (1, 2.1, 1.3, 1.35, 0.11), (1, 1.7, 1.15, 1.2, 0.09),
+        (1, 1.7, 1.15, 1.2, 0.07),
     ];
 
     private const double Taller = 1.5;
@@ -35,6 +36,12 @@ public sealed record CardType(double Floor, double Body, double Name, double Sci
     public double Labels { get; init; }
 
     /// <summary>
+    /// Whether the card is read from a metre, so that the grown length and the gravest caution stand out. A
+    /// smaller one is read at a hand's reach, and gives that room, and the shop's name, to more facts.
+    /// </summary>
+    public bool IsForAfar => Floor >= 9;
+
+    /// <summary>
     /// The smallest type: 9 pt from A6 upwards, 8 pt on A7, 7.5 pt on tickets that are read at a hand's
     /// reach. At one metre a letter is told by most eyes when it is 1.5 mm high (five minutes of arc:
     /// common practice, no source), which 9 pt just is.
@@ -48,7 +55,7 @@ public sealed record CardType(double Floor, double Body, double Name, double Sci
 
     public static double MarginOf(PaperSize card) => card.ShortSide switch
     {
-        >= 95 => 6,
+        >= 95 => 5,
         >= 65 => 5,
         _ => 4,
     };

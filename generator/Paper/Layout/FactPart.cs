@@ -1,8 +1,12 @@
 namespace CareSheets.Paper.Layout;
 
 /// <summary>A fact: its label, what it is, and a note in smaller type.</summary>
-public sealed record FactPart(CardPlace Place, string Label, string Value, string Note) : ICardPart
+/// <param name="IsFigure">Whether it is read from a metre, almost as large as the figures of the water.</param>
+public sealed record FactPart(
+    CardPlace Place, string Label, string Value, string Note, bool IsFigure = false) : ICardPart
 {
+    private const double OfFigure = 0.85;
+
     public string Name => Label;
 
     public IEnumerable<string> Texts => [Label, Value, Note];
@@ -16,15 +20,18 @@ public sealed record FactPart(CardPlace Place, string Label, string Value, strin
         var gap = Points.ToMillimetres(type.Body) * 0.5;
         var label = Paragraph.Lay(Label, Face.Plain, type.Floor, labels);
         var value = LayValue(width - labels - gap, type);
-        var shift = (Points.ToMillimetres(type.Body) - Points.ToMillimetres(type.Floor)) * Paragraph.Ascent;
+        var shift = (Points.ToMillimetres(Size(type)) - Points.ToMillimetres(type.Floor)) * Paragraph.Ascent;
         return new Block(
             Math.Max(label.Height + shift, value.Height), [.. label.At(0, shift), .. value.At(labels + gap, 0)]);
     }
 
+    private double Size(CardType type) =>
+        IsFigure && type.IsForAfar ? Math.Max(type.Body, type.Figure * OfFigure) : type.Body;
+
     /// <summary>The note follows on the line of the value where there is room.</summary>
     private Block LayValue(double width, CardType type)
     {
-        var value = Paragraph.Lay(Value, Face.Bold, type.Body, width);
+        var value = Paragraph.Lay(Value, Face.Bold, Size(type), width);
         if (Note.Length == 0)
             return value;
         var last = (InkText)value.Inks[^1];
