@@ -88,6 +88,16 @@ public sealed class SpeciesCollection
     public IEnumerable<Entry> FamilyBeyondGenus(Entry entry) =>
         _byFamily[entry.Family.Value].Where(e => e.Genus != entry.Genus);
 
+    /// <summary>
+    /// Genera in which entries were named before and none is today, with the genera in which those are now.
+    /// </summary>
+    public IEnumerable<(string Former, IReadOnlyList<Taxon> Now)> FormerGenera =>
+        from former in FormerNames.Values
+        group former.Entry.Genus by former.Name.Genus into genus
+        where !_byGenus.Contains(genus.Key)
+        orderby genus.Key
+        select (genus.Key, (IReadOnlyList<Taxon>)[.. Genera.Where(g => genus.Contains(g.Name))]);
+
     private static SortedDictionary<string, FormerName> FormerNamesOf(IEnumerable<Entry> entries)
     {
         var names = new SortedDictionary<string, FormerName>(StringComparer.Ordinal);

@@ -36,7 +36,7 @@ internal sealed class NameRehearsal
         var (moves, problem) = NameMoves.Read(from, to, before);
         if (moves.Count == 0)
             return Refused(problem);
-        var edits = ContentEdit.Of(settings.Content, moves);
+        var edits = ContentEdit.Of(settings.Content, moves, before);
         using var copy = new ContentCopy(settings.Content, settings.Schemas);
         copy.Apply(edits);
         var tried = new Workbench(new ContentSettings { Content = copy.Content, Theme = settings.Theme });
@@ -46,6 +46,7 @@ internal sealed class NameRehearsal
                 "; ", tried.Bag.Sorted().Where(d => d.Severity == Severity.Error).Select(d => d.Message)));
         var lines = new NameConsequences(moves, before, after, tried.Law).Lines()
             .Concat(edits.Where(e => e.From == e.To).Select(e => $"Mentioned in {e.From}, which is changed."))
+            .Concat(OldNames.Lines(copy.Content, moves, before))
             .Concat(NewRemarks(bench, tried));
         return new NameRehearsal(moves, edits, [.. lines], "");
     }

@@ -50,7 +50,7 @@ internal sealed class PaperMaker(Site site)
             Reviewed = DateText.Of(entry.Reviewed, site.Words),
             PageAddress = page,
             PageHref = Routes.Between(address, Routes.Species(entry)),
-            Code = QrCode.Of(page) is { } code
+            Code = site.PageCodes.GetOrAdd(page, QrCode.Of) is { } code
                 ? CodeDrawing.Of(code, site.Words.Say("card.code_leads", ("address", page))) : null,
             Mark = "",
             Entry = entry,

@@ -12,6 +12,9 @@ public sealed class RangeRowMaker(Site site)
 
     /// <summary>In the schema's order; ranges that matter to everyone are there even when unknown.</summary>
     public IReadOnlyList<RangeRow> Make(Entry entry) =>
+        site.RangeRows.GetOrAdd((entry.Name, site.Units), _ => All(entry));
+
+    private IReadOnlyList<RangeRow> All(Entry entry) =>
     [
         .. from declared in site.Collection.Ranges
            let stated = entry.Range(declared.Field)

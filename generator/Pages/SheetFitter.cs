@@ -10,15 +10,16 @@ internal sealed class SheetFitter(Words words)
 {
     public HomeSheet Fit(HomeSheet sheet, IReadOnlyList<PaperParagraph> prose)
     {
+        var room = SheetRoom.Of(sheet.Paper);
         var kept = prose.Count;
-        while (kept > 0 && !IsOnePage(sheet, [.. prose.Take(kept)], prose.Count))
+        while (kept > 0 && !IsOnePage(room, sheet, [.. prose.Take(kept)], prose.Count))
             kept--;
         IReadOnlyList<PaperParagraph> shown = [.. prose.Take(kept)];
-        var facts = IsOnePage(sheet, shown, prose.Count) ? sheet : WithoutSummary(sheet);
+        var facts = IsOnePage(room, sheet, shown, prose.Count) ? sheet : WithoutSummary(sheet);
         var whole = facts with { Prose = [.. shown.Select(p => p.Markup)], IsShortened = kept < prose.Count };
         return whole with
         {
-            IsOnePage = IsOnePage(facts, shown, prose.Count),
+            IsOnePage = IsOnePage(room, facts, shown, prose.Count),
             Shown = Text(whole, shown),
             Mark = ContentMark.Of(Texts(whole, Text(whole, shown))),
         };
@@ -28,11 +29,8 @@ internal sealed class SheetFitter(Words words)
     private HomeSheet WithoutSummary(HomeSheet sheet) =>
         sheet with { Living = [.. sheet.Living.Where(f => f.Label != words["fact.demands"])] };
 
-    private bool IsOnePage(HomeSheet sheet, IReadOnlyList<PaperParagraph> shown, int all)
-    {
-        var text = Text(sheet with { IsShortened = shown.Count < all }, shown);
-        return SheetRoom.Of(sheet.Paper).Holds(text);
-    }
+    private bool IsOnePage(SheetRoom room, HomeSheet sheet, IReadOnlyList<PaperParagraph> shown, int all) =>
+        room.Holds(Text(sheet with { IsShortened = shown.Count < all }, shown));
 
     /// <summary>Whoever adds a field to the sheet's template adds it here.</summary>
     private SheetText Text(HomeSheet sheet, IReadOnlyList<PaperParagraph> shown) => new(

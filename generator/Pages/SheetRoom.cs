@@ -27,6 +27,9 @@ internal sealed class SheetRoom(PaperSize paper, double margin)
 
     private static readonly double Line = Points.ToMillimetres(Body) * Leading;
 
+    /// <summary>Lines counted so far: a sheet is measured again for each paragraph that gives way.</summary>
+    private readonly Dictionary<(string Text, Face Face, double Points, double Width), int> _counted = [];
+
     /// <summary>Between the margins, in mm.</summary>
     public double Width => paper.Width - (2 * margin);
 
@@ -57,7 +60,7 @@ internal sealed class SheetRoom(PaperSize paper, double margin)
     }
 
     /// <summary>Label, figures, the bar with its ends, the words under it.</summary>
-    private static double Range(RangeRow row, double cell)
+    private double Range(RangeRow row, double cell)
     {
         var figures = FaceWidths.Of(row.First, Face.Bold, Points.ToMillimetres(13)) +
             FaceWidths.Of("  " + row.Second, Face.Plain, Points.ToMillimetres(Body));
@@ -66,7 +69,7 @@ internal sealed class SheetRoom(PaperSize paper, double margin)
             (row.Bar is null ? 0 : 5.3 + SmallLine) +
             (SmallLine * (Count(row.Brief, cell) + Count(kinds, cell)));
 
-        static int Count(string text, double width) =>
+        int Count(string text, double width) =>
             text.Length == 0 ? 0 : Lines(text, Face.Plain, Small, width);
     }
 
@@ -143,6 +146,11 @@ internal sealed class SheetRoom(PaperSize paper, double margin)
 
     private static string Whole(Fact fact) => fact.Note.Length == 0 ? fact.Value : $"{fact.Value} · {fact.Note}";
 
-    private static int Lines(string text, Face face, double points, double width) =>
-        LineBreaker.Break(text, face, Points.ToMillimetres(points), width).Count;
+    private int Lines(string text, Face face, double points, double width)
+    {
+        if (!_counted.TryGetValue((text, face, points, width), out var lines))
+            _counted[(text, face, points, width)] = lines =
+                LineBreaker.Break(text, face, Points.ToMillimetres(points), width).Count;
+        return lines;
+    }
 }

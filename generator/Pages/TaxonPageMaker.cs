@@ -18,6 +18,17 @@ internal sealed class TaxonPageMaker(Site site)
         yield return Index(Routes.Genera, "genera", Groups(collection.Genera, TaxonRank.Family, Routes.Genera));
         foreach (var taxon in collection.Orders.Concat(collection.Families).Concat(collection.Genera))
             yield return Page(taxon);
+        foreach (var (former, now) in collection.FormerGenera)
+            yield return Moved(former, now);
+    }
+
+    private MovedGenusPage Moved(string former, IReadOnlyList<Taxon> now)
+    {
+        var address = Routes.Taxon(TaxonRank.Genus, former);
+        var lead = site.Words.Say("sentence.genus_moved", ("genus", former));
+        return new MovedGenusPage(
+            address, site.Frames.Make(address, former, lead, isListed: false), former, lead,
+            _families.Counted(now, address));
     }
 
     private TaxaPage Index(string address, string key, IReadOnlyList<TaxaGroup> groups)

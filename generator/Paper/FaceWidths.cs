@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Globalization;
 using System.Text;
 
@@ -18,22 +17,48 @@ public static class FaceWidths
     /// <summary>Signs of other scripts are as wide as they are high, or a little wider.</summary>
     private const double Unknown = 2048 * 1.3;
 
-    private static readonly FrozenDictionary<(Face, int), int> Widths = Read().ToFrozenDictionary();
+    /// <summary>By face and code, for text is measured letter by letter; -1 where a face lacks the letter.</summary>
+    private static readonly int[][] Widths = Table([.. Read()]);
 
     /// <summary>In the unit of the size.</summary>
-    public static double Of(string text, Face face, double size) =>
-        text.EnumerateRunes().Sum(rune => Units(face, rune)) * size / UnitsPerEm;
+    public static double Of(ReadOnlySpan<char> text, Face face, double size) => Sized(Units(text, face), size);
+
+    /// <summary>The same from units.</summary>
+    internal static double Sized(double units, double size) => units * size / UnitsPerEm;
+
+    /// <summary>In units of the type, 2048 to the size; with those of what stands before.</summary>
+    internal static double Units(ReadOnlySpan<char> text, Face face, double before = 0)
+    {
+        var units = before;
+        foreach (var rune in text.EnumerateRunes())
+            units += Units(face, rune);
+        return units;
+    }
 
     /// <summary>Whether every letter's width is known; else the text was taken for wider than it is.</summary>
-    public static bool KnowsAll(string text, Face face) =>
-        text.EnumerateRunes().All(rune => Widths.ContainsKey((face, rune.Value)));
+    public static bool KnowsAll(string text, Face face) => text.EnumerateRunes().All(rune => Known(face, rune) >= 0);
 
     private static double Units(Face face, Rune rune) =>
-        Widths.TryGetValue((face, rune.Value), out var width) ? width
+        Known(face, rune) is >= 0 and var width ? width
         : Rune.GetUnicodeCategory(rune) is UnicodeCategory.NonSpacingMark or UnicodeCategory.Format ? 0
         : Unknown;
 
-    private static IEnumerable<KeyValuePair<(Face, int), int>> Read()
+    private static int Known(Face face, Rune rune)
+    {
+        var widths = Widths[(int)face];
+        return rune.Value < widths.Length ? widths[rune.Value] : -1;
+    }
+
+    private static int[][] Table(IReadOnlyList<KeyValuePair<(Face Face, int Code), int>> read)
+    {
+        var table = Enum.GetValues<Face>().Select(_ => Enumerable.Repeat(-1, read.Max(w => w.Key.Code) + 1).ToArray())
+            .ToArray();
+        foreach (var ((face, code), width) in read)
+            table[(int)face][code] = width;
+        return table;
+    }
+
+    private static IEnumerable<KeyValuePair<(Face Face, int Code), int>> Read()
     {
         using var stream = typeof(FaceWidths).Assembly.GetManifestResourceStream("faces.csv")
             ?? throw new InvalidOperationException("faces.csv is missing from the program.");

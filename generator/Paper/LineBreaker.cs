@@ -20,23 +20,35 @@ public static class LineBreaker
     {
         var lines = new List<string>();
         var line = "";
+        var units = 0.0; // of the line, so that it is not measured again with every piece
         foreach (var piece in Pieces(text).SelectMany(p => Fitting(p, face, size, width)))
         {
-            if (line.Length == 0 || FaceWidths.Of((line + piece).TrimEnd(), face, size) <= width)
+            if (line.Length > 0 && With(line, units, piece, face, size) > width)
             {
-                line += piece;
+                lines.Add(line.TrimEnd());
+                line = piece.TrimStart();
+                units = FaceWidths.Units(line, face);
                 continue;
             }
-            lines.Add(line.TrimEnd());
-            line = piece.TrimStart();
+            line += piece;
+            units = FaceWidths.Units(piece, face, units);
         }
         lines.Add(line.TrimEnd());
         return lines;
     }
 
+    /// <summary>The width of a line with the piece behind it, spaces at its end left out.</summary>
+    private static double With(string line, double units, string piece, Face face, double size)
+    {
+        var seen = piece.AsSpan().TrimEnd();
+        return seen.IsEmpty
+            ? FaceWidths.Of(line.AsSpan().TrimEnd(), face, size)
+            : FaceWidths.Sized(FaceWidths.Units(seen, face, units), size);
+    }
+
     /// <summary>Whether every piece of the text stays whole in lines of this width.</summary>
     public static bool KeepsWhole(string text, Face face, double size, double width) =>
-        Pieces(text).All(p => FaceWidths.Of(p.TrimEnd(), face, size) <= width);
+        Pieces(text).All(p => FaceWidths.Of(p.AsSpan().TrimEnd(), face, size) <= width);
 
     /// <summary>Each with the space behind it.</summary>
     private static IEnumerable<string> Pieces(string text)
@@ -75,7 +87,7 @@ public static class LineBreaker
 
     private static IEnumerable<string> Fitting(string piece, Face face, double size, double width)
     {
-        if (FaceWidths.Of(piece.TrimEnd(), face, size) <= width)
+        if (FaceWidths.Of(piece.AsSpan().TrimEnd(), face, size) <= width)
             return [piece];
         var parts = new List<string>();
         var part = new StringBuilder();

@@ -25,6 +25,7 @@ internal sealed class OtherFigures
     private readonly IReadOnlyList<Row> _rows;
     private readonly IReadOnlyList<FigureFit> _fits;
     private readonly ConcurrentDictionary<(int Figure, string Used), Lesson?> _lessons = new();
+    private readonly ConcurrentDictionary<(int Figure, int Entry), Normal?> _foretold = new();
 
     /// <param name="rows">The figures' rows in the order of their fits, then the traits'.</param>
     /// <param name="helps">By figure, whether to use the others, where that is already decided.</param>
@@ -58,7 +59,10 @@ internal sealed class OtherFigures
     public IReadOnlyList<bool> Helps { get; }
 
     /// <summary>What relatives and the entry's other numbers foretell, its own value left out.</summary>
-    public Normal? Foretold(int figure, int entry)
+    public Normal? Foretold(int figure, int entry) =>
+        _foretold.GetOrAdd((figure, entry), asked => Ask(asked.Figure, asked.Entry));
+
+    private Normal? Ask(int figure, int entry)
     {
         int[] used = [.. Usable(figure).Where(row => _rows[row].Values[entry] is not null)];
         return Helps[figure] && LessonOf(figure, used) is { Saving: > 0 } lesson

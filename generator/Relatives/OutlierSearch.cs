@@ -39,7 +39,10 @@ internal sealed class OutlierSearch(RelativesEngine engine)
         for (var round = 0; round < MostRounds; round++)
         {
             engine.Fit(flagged);
-            Tests = [.. Enumerable.Range(0, engine.Kinship.Entries.Count).SelectMany(TestsOf)];
+            Tests =
+            [
+                .. Enumerable.Range(0, engine.Kinship.Entries.Count).AsParallel().AsOrdered().SelectMany(TestsOf),
+            ];
             var next = Flag();
             if (next.SetEquals(flagged))
                 break;
@@ -70,6 +73,7 @@ internal sealed class OutlierSearch(RelativesEngine engine)
         .. Scaled().Where(asked)
             .Where(t => flagged.Contains(t.Value) || Math.Abs(t.Deviate) >= Threshold(t))
             .OrderBy(t => t.Entry).ThenBy(t => t.Figure)
+            .AsParallel().AsOrdered()
             .Select(t => OutlierMaker.Make(engine, t.Figure, t.Entry, flagged.Contains(t.Value))),
     ];
 

@@ -15,7 +15,7 @@ internal sealed record Row(
     /// <summary>One odd number must not drag another along: it counts up to this many standard deviations.</summary>
     private const double Limit = 2.5;
 
-    public int Known => Values.Count(v => v is not null);
+    public int Known { get; } = Values.Count(v => v is not null);
 
     /// <summary>An entry's own number, or what relatives foretell where it has none.</summary>
     public double Number(int entry) => Foretold[entry] is not { } foretold
@@ -30,6 +30,6 @@ internal sealed record Row(
     {
         var values = Values.ToArray();
         values[entry] = value;
-        return this with { Values = values };
+        return new Row(Of, values, Foretold); // not by with, or Known would stay
     }
 }

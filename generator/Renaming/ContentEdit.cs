@@ -1,3 +1,5 @@
+using CareSheets.Collection;
+
 namespace CareSheets.Renaming;
 
 /// <summary>A file of the content as a change of name leaves it.</summary>
@@ -6,20 +8,24 @@ namespace CareSheets.Renaming;
 public sealed record ContentEdit(string From, string To, string Text)
 {
     /// <summary>What the moves do to every file of the content that they touch, by path.</summary>
-    public static IReadOnlyList<ContentEdit> Of(string contentFolder, IReadOnlyList<NameMove> moves)
+    public static IReadOnlyList<ContentEdit> Of(
+        string contentFolder, IReadOnlyList<NameMove> moves, SpeciesCollection before)
     {
+        var emptied = EmptiedGenus.Of(moves, before);
         var bySlug = moves.ToDictionary(m => $"species/{m.Entry.Name}.md");
         return
         [
             .. Files(contentFolder)
-                .Select(path => Of(path, File.ReadAllText(Path.Combine(contentFolder, path)), bySlug))
+                .Select(path => Of(path, File.ReadAllText(Path.Combine(contentFolder, path)), bySlug, emptied))
                 .OfType<ContentEdit>(),
         ];
     }
 
-    private static ContentEdit? Of(string path, string text, Dictionary<string, NameMove> moves)
+    private static ContentEdit? Of(
+        string path, string text, Dictionary<string, NameMove> moves, IReadOnlyList<EmptiedGenus> emptied)
     {
-        var edited = text;
+        var edited = path.EndsWith(".yaml", StringComparison.Ordinal)
+            ? TaxonEdit.Apply(text, [.. moves.Values], emptied) : text;
         foreach (var move in moves.Values)
             edited = MentionEdit.Apply(edited, move.Entry.Name, move.Name.Slug);
         var own = moves.GetValueOrDefault(path);
@@ -29,7 +35,8 @@ public sealed record ContentEdit(string From, string To, string Text)
         return edited == text ? null : new ContentEdit(path, to, edited);
     }
 
-    private static IEnumerable<string> Files(string folder) =>
+    /// <summary>Every file of the content that people write, by its path in the folder.</summary>
+    internal static IEnumerable<string> Files(string folder) =>
         Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories)
             .Where(p => p.EndsWith(".md", StringComparison.Ordinal) || p.EndsWith(".yaml", StringComparison.Ordinal))
             .Select(p => Path.GetRelativePath(folder, p).Replace('\\', '/'))

@@ -74,7 +74,7 @@ public sealed class NameConsequences(
     {
         var (old, now) = (before.Genera.Select(g => g.Name).ToHashSet(), after.Genera.Select(g => g.Name).ToHashSet());
         foreach (var genus in old.Except(now))
-            yield return $"The genus {genus} has no entry any more, and its page goes.";
+            yield return $"The genus {genus} has no entry any more; its page leads on to where those went.";
         foreach (var genus in now.Except(old))
             yield return $"The genus {genus} gets a page.";
     }

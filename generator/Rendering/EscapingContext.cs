@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using CareSheets.Pages;
 using Scriban;
 using Scriban.Runtime;
@@ -18,7 +19,13 @@ internal sealed class EscapingContext : TemplateContext
     /// <summary>Functions that would make two runs differ, or run text as a template.</summary>
     private static readonly string[] Removed = ["date", "object", "math", "html", "regex"];
 
+    private static readonly ScriptObject Functions = MakeFunctions();
+
+    /// <summary>How fields of each type of record are read, found out once for all pages.</summary>
+    private static readonly ConcurrentDictionary<Type, IObjectAccessor?> Accessors = new();
+
     public EscapingContext(Theme theme)
+        : base(Functions)
     {
         LoopLimit = MostLoops;
         LimitToString = 0; // the default cuts long pages without a word
@@ -26,10 +33,6 @@ internal sealed class EscapingContext : TemplateContext
         EnableRelaxedMemberAccess = false;
         AutoIndent = false;
         TemplateLoader = new NoLoader();
-        foreach (var name in Removed)
-            BuiltinObject.Remove(name);
-        var include = (IScriptCustomFunction)BuiltinObject["include"]!;
-        BuiltinObject.SetValue("include", new MarkupInclude(include), true);
         foreach (var (path, template) in theme.Templates)
             CachedTemplates[path] = template;
     }
@@ -41,6 +44,21 @@ internal sealed class EscapingContext : TemplateContext
         LatinText text => base.Write(span, HtmlText.Mark(text.Text)),
         _ => base.Write(span, HtmlText.Escape(ObjectToString(textAsObject) ?? "")),
     };
+
+    protected override IObjectAccessor? GetMemberAccessorImpl(object target) =>
+        Accessors.GetOrAdd(target.GetType(), _ => base.GetMemberAccessorImpl(target));
+
+    /// <summary>Shared by all pages and never written to again.</summary>
+    private static ScriptObject MakeFunctions()
+    {
+        var functions = new TemplateContext().BuiltinObject;
+        foreach (var name in Removed)
+            functions.Remove(name);
+        var include = (IScriptCustomFunction)functions["include"]!;
+        functions.SetValue("include", new MarkupInclude(include), true);
+        functions.IsReadOnly = true;
+        return functions;
+    }
 
     /// <summary>All templates are there before the first page; what is not there does not exist.</summary>
     private sealed class NoLoader : ITemplateLoader

@@ -34,8 +34,8 @@ public sealed class NestedRegression
         foreach (var leaf in Known().Where(leaf => _plain.WithoutOwnValue(leaf) is not null))
         {
             var row = Row(leaf);
-            _right += row * Share(_plain, leaf, sample[leaf]!.Value);
-            squares += row.OuterProduct(Shares(leaf));
+            _right.Add(row * Share(_plain, leaf, sample[leaf]!.Value), _right);
+            squares.Add(row.OuterProduct(Shares(leaf)), squares);
         }
         _doubt = Ridged(squares, ridge).Cholesky().Solve(Matrix<double>.Build.DenseIdentity(columns.Count));
         _weights = _doubt * _right;
@@ -87,15 +87,15 @@ public sealed class NestedRegression
     }
 
     private Vector<double> Foretold(int leaf) =>
-        Vector<double>.Build.DenseOfEnumerable(_ofColumns.Select(c => c.WithoutOwnValue(leaf)!.Mean));
+        Vector<double>.Build.Dense(_ofColumns.Length, k => _ofColumns[k].WithoutOwnValue(leaf)!.Mean);
 
     private IEnumerable<int> Known() =>
         Enumerable.Range(0, _sample.Tree.LeafCount).Where(leaf => _sample[leaf] is not null);
 
-    private Vector<double> Row(int leaf) => Vector<double>.Build.DenseOfEnumerable(_columns.Select(c => c[leaf]));
+    private Vector<double> Row(int leaf) => Vector<double>.Build.Dense(_columns.Count, k => _columns[k][leaf]);
 
     private Vector<double> Shares(int leaf) =>
-        Vector<double>.Build.DenseOfEnumerable(_columns.Select((c, k) => Share(_ofColumns[k], leaf, c[leaf])));
+        Vector<double>.Build.Dense(_columns.Count, k => Share(_ofColumns[k], leaf, _columns[k][leaf]));
 
     /// <summary>A leaf's part of P y: its error over the variance of its forecast.</summary>
     private static double Share(NestedPredictions predictions, int leaf, double value)

@@ -56,6 +56,20 @@ public sealed class Acquaintances
         return new Pairing(Mates[first], Mates[second], PairJudge.Sorted(reasons));
     }
 
+    /// <summary>The same as the number of reasons of <see cref="Pair"/>, without putting them together.</summary>
+    public int CountReasons(int one, int other)
+    {
+        var (first, second) = one <= other ? (one, other) : (other, one);
+        var count = 0;
+        foreach (var table in Tables)
+        {
+            count += table.Between(first, second).Count;
+            if (!table.Aspect.IsMutual)
+                count += table.Between(second, first).Count(r => !PairJudge.IsSaidOnce(r.Kind));
+        }
+        return count;
+    }
+
     private IEnumerable<PairReason> Reasons(AspectTable table, int first, int second)
     {
         foreach (var reason in table.Between(first, second))
@@ -68,8 +82,8 @@ public sealed class Acquaintances
 
     private static Verdict Worse(Verdict worst, IReadOnlyList<Reason> reasons)
     {
-        foreach (var reason in reasons)
-            worst = reason.Weight > worst ? reason.Weight : worst;
+        for (var i = 0; i < reasons.Count; i++) // millions of times, so without an enumerator
+            worst = reasons[i].Weight > worst ? reasons[i].Weight : worst;
         return worst;
     }
 }

@@ -48,7 +48,60 @@ public sealed class RenameTests
         Move(workshop, "Danio", "Rasbora"); // Rasbora is feminine
         Assert.True(File.Exists(workshop["content/species/rasbora-margaritata.md"]));
         Assert.True(File.Exists(workshop["content/species/rasbora-rerio.md"]));
-        workshop.RunSite().AssertClean();
+        var site = workshop.RunSite();
+        site.AssertClean();
+        Assert.Contains("href=\"../genera/rasbora.html\"", site.Page("genera/danio.html"));
+    }
+
+    [Fact]
+    public void A_genus_whose_species_went_two_ways_leads_on_to_both()
+    {
+        using var workshop = new Workshop();
+        Move(workshop, "Danio margaritatus", "Celestichthys margaritatus");
+        Assert.Contains("species/danio-rerio.html", workshop.RunSite().Page("genera/danio.html"));
+        Move(workshop, "Danio rerio", "Brachydanio rerio");
+        var site = workshop.RunSite();
+        site.AssertClean();
+        Assert.Contains("href=\"../genera/brachydanio.html\"", site.Page("genera/danio.html"));
+        Assert.Contains("href=\"../genera/celestichthys.html\"", site.Page("genera/danio.html"));
+    }
+
+    /// <summary>A hazard that no longer concerns a fish because its name moved would be a danger to people.</summary>
+    [Theory]
+    [InlineData("taxon is Danio", "Danio", "Rasbora", "taxon is Danio or Rasbora")]
+    [InlineData("taxon is Betta or\n      Danio", "Danio", "Rasbora", "taxon is Betta or\n      Danio or Rasbora")]
+    [InlineData("taxon is not Danio or Rasbora", "Danio", "Rasbora", "taxon is not Danio or Rasbora")]
+    [InlineData("taxon is Danio rerio or Betta", "Danio rerio", "Rasbora rerio", "taxon is Rasbora rerio or Betta")]
+    [InlineData("taxon is Danio", "Danio rerio", "Brachydanio rerio", "taxon is Danio")] // others stay in it
+    public void Conditions_on_taxa_follow(string condition, string from, string to, string expected)
+    {
+        using var workshop = new Workshop();
+        workshop.Write("content/hazards.yaml", Hazard(condition));
+        Move(workshop, from, to);
+        Assert.Contains($"when: [{expected}]",
+            File.ReadAllText(workshop["content/hazards.yaml"]), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Whoever_inherited_a_hazard_by_genus_inherits_it_under_the_new_name()
+    {
+        using var workshop = new Workshop();
+        workshop.Write("content/hazards.yaml", Hazard("taxon is Danio"));
+        Assert.Contains("A made-up danger", workshop.RunSite().Page("species/danio-rerio.html"));
+        Move(workshop, "Danio", "Rasbora");
+        Assert.Contains("A made-up danger", workshop.RunSite().Page("species/rasbora-rerio.html"));
+    }
+
+    [Fact]
+    public void Where_the_content_still_says_the_old_name_is_told_by_file_and_line()
+    {
+        using var workshop = new Workshop();
+        workshop.Replace("content/species/danio-margaritatus.md", "\n---\n", "\n---\nUnlike Danio rerio it hides.\n\n");
+        var line = File.ReadAllLines(workshop["content/species/danio-margaritatus.md"]).ToList()
+            .FindIndex(l => l.Contains("Unlike", StringComparison.Ordinal)) + 1;
+        Assert.Contains(
+            $"species/danio-margaritatus.md still says Danio rerio (line {line}): read it through.",
+            Rehearse(workshop, "Danio rerio", "Brachydanio rerio").Lines);
     }
 
     [Fact]
@@ -94,6 +147,19 @@ public sealed class RenameTests
         using var workshop = new Workshop();
         Assert.Contains(reason, Rehearse(workshop, from, to).Problem, StringComparison.Ordinal);
     }
+
+    private static string Hazard(string condition) => File.ReadAllText(
+        Repository.At("tests", "Support", "Toy", "hazards.yaml")) + $"""
+
+        made-up:
+          kind: shock
+          when: [{condition}]
+          says: A made-up danger that a doctor is to be told of.
+          brief: A made-up danger.
+          told by: [doctor]
+          evidence: common practice
+
+        """;
 
     private static NameRehearsal Rehearse(Workshop workshop, string from, string to) =>
         NameRehearsal.Of(from, to, new ContentSettings { Content = workshop["content"], Theme = workshop["theme"] });

@@ -71,7 +71,7 @@ public sealed class LinkedPagesTests
     public void Papers_are_not_listed_and_pages_are() =>
         Assert.Equal(
             Toy.Pages.Where(p => p is HomeSheet or TankCard or PapersPage or FlaggedPage or WherePage or EvidencePage
-                or MovedPage)
+                or MovedPage or MovedGenusPage)
                 .Select(p => p.Address),
             Toy.Pages.Where(p => !p.Frame.IsListed).Select(p => p.Address));
 

@@ -39,7 +39,7 @@ internal sealed class CardContentMaker(Site site)
         yield return new OfferPart(Words["card.price"], offer?.Price ?? "", offer?.Count ?? "");
         foreach (var caution in cautions.Take(1))
             yield return caution;
-        if (QrCode.Of(site.Collection.Store.Address + Routes.Species(entry)) is { } code)
+        if (site.PageCodes.GetOrAdd(site.Collection.Store.Address + Routes.Species(entry), QrCode.Of) is { } code)
             yield return new CodePart(
                 Words["card.code"], code, Words.Say("card.code_leads", ("address", code.Address)));
         yield return Length(entry);

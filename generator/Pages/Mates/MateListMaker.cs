@@ -15,6 +15,9 @@ internal sealed class MateListMaker(Site site, Acquaintances mates)
     private readonly StretchText _figures = new(site.Words, site.Units);
     private readonly MateRank _rank = new(mates);
 
+    /// <summary>To every species; the way there is the same from the page of any other.</summary>
+    private readonly Lazy<Link[]> _links = new(() => Links(site, mates));
+
     public MateLists Make(Entry entry)
     {
         var (here, address) = (mates.PlaceOf(entry.Name), Routes.Species(entry));
@@ -23,27 +26,33 @@ internal sealed class MateListMaker(Site site, Acquaintances mates)
         var suits = _rank.BestFirst(here, byVerdict[Verdict.Suits]);
         var care = FewestReasons(here, byVerdict[Verdict.WithCare]);
         return new MateLists(
-            List(Verdict.Suits, "suits", suits, o => WhySuits(here, o), address),
-            List(Verdict.WithCare, "care", care, o => WhyCare(here, o), address),
+            List(Verdict.Suits, "suits", suits, o => WhySuits(here, o)),
+            List(Verdict.WithCare, "care", care, o => WhyCare(here, o)),
             site.Words.Count("mates.apart", byVerdict[Verdict.KeepApart].Count()),
             $"{Routes.Between(address, Routes.Together)}#species={entry.Name}",
             site.Words.Say("mates.rest", ("species", entry.VernacularName)));
     }
 
     private MateList List(
-        Verdict verdict, string key, IReadOnlyList<int> others, Func<int, IReadOnlyList<string>> why,
-        string from) => new(
+        Verdict verdict, string key, IReadOnlyList<int> others, Func<int, IReadOnlyList<string>> why) => new(
         $"{(int)verdict}",
         site.Words.Count($"mates.{key}", others.Count),
-        [.. others.Take(WithWhy).Select(o => new MateLine(LinkTo(o, from), why(o)))],
-        [.. others.Skip(WithWhy).Select(o => LinkTo(o, from))],
+        [.. others.Take(WithWhy).Select(o => new MateLine(_links.Value[o], why(o)))],
+        [.. others.Skip(WithWhy).Select(o => _links.Value[o])],
         site.Words.Count("mates.more", Math.Max(0, others.Count - WithWhy)));
 
     private IReadOnlyList<int> FewestReasons(int here, IEnumerable<int> others) =>
-        [.. others.OrderBy(o => mates.Pair(here, o).Reasons.Count).ThenBy(o => o)];
+        [.. others.OrderBy(o => mates.CountReasons(here, o)).ThenBy(o => o)];
 
-    private Link LinkTo(int place, string from) =>
-        new(_sentences.NameOf(mates.Mates[place]), Routes.Between(from, Routes.Species(mates.Mates[place].Name)));
+    private static Link[] Links(Site site, Acquaintances mates)
+    {
+        var sentences = new MateSentences(site);
+        return
+        [
+            .. mates.Mates.Select(m => new Link(
+                sentences.NameOf(m), Routes.Between(Routes.Species(m.Name), Routes.Species(m.Name)))),
+        ];
+    }
 
     private IReadOnlyList<string> WhyCare(int here, int other) =>
         [.. mates.Pair(here, other).Reasons.Select(_sentences.Of)];

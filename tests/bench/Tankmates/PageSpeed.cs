@@ -24,6 +24,9 @@ internal static class PageSpeed
         })
         """;
 
+    /// <summary>As long as it takes a person to type the first letter: what the page does when idle is done.</summary>
+    private const string Idle = "() => new Promise((done) => setTimeout(() => requestIdleCallback(done), 300))";
+
     private const string MeasureFits = """
         () => ["60", "80", "100", "120"].map((side) => {
           const start = performance.now();
@@ -48,6 +51,7 @@ internal static class PageSpeed
             .Select(e => e.VernacularName).ToArray();
         await page.GotoAsync($"file://{folder}/{Routes.Together}");
         await page.WaitForSelectorAsync(".ask:not([hidden])");
+        await page.EvaluateAsync(Idle);
         var together = await page.EvaluateAsync<double[]>(Measure, names);
         await page.GotoAsync($"file://{folder}/{Routes.FitsMyTank}");
         await page.WaitForSelectorAsync(".ask:not([hidden])");

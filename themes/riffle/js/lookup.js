@@ -167,9 +167,25 @@ var caresheetsLookup = (function () {
     return new Set(Array.from(text, (_, i) => text.slice(i, i + 2)));
   }
 
-  /** All names of a species, plain. @param {number} place @returns {string[]} */
+  /** @type {string[][] | undefined} */
+  let plainNames;
+
+  /** All names of a species, plain; made once for all species. @param {number} place @returns {string[]} */
   function namesOf(place) {
-    return [names.names[place], names.latin[place], names.files[place], ...names.others[place].split("|")].map(plain);
+    plainNames ??= names.names.map((/** @type {string} */ name, /** @type {number} */ p) =>
+      [name, names.latin[p], names.files[p], ...names.others[p].split("|")].map(plain));
+    return /** @type {string[][]} */ (plainNames)[place];
+  }
+
+  /**
+   * Does in idle moments what the first answer would have to wait for: a piece of work each time, until none is left.
+   * @param {(() => void)[]} pieces
+   */
+  function prepare(pieces) {
+    const soon = page.requestIdleCallback ?? ((/** @type {() => void} */ work) => setTimeout(work, 1));
+    const [first, ...rest] = pieces;
+    if (first)
+      soon(() => { first(); prepare(rest); });
   }
 
   /**
@@ -211,5 +227,5 @@ var caresheetsLookup = (function () {
       .map(([name, value]) => `${name}=${encodeURIComponent(value).replace(/%2C/g, ",")}`).join("&");
   }
 
-  return { names, load, find, copy, fillList, fill, say, reasons, verdict, search, state, keep, address };
+  return { names, load, find, copy, fillList, fill, say, reasons, verdict, search, prepare, state, keep, address };
 })();

@@ -269,5 +269,9 @@
     window.addEventListener("hashchange", readAddress);
     form.hidden = false;
     readAddress();
+    lookup.prepare([
+      () => lookup.search(names.names[0] ?? ""),
+      () => names.files.forEach((/** @type {string} */ _, /** @type {number} */ place) => lookup.verdict(0, place)),
+    ]);
   });
 })();
