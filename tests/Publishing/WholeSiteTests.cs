@@ -126,7 +126,7 @@ public sealed class WholeSiteTests
         foreach (var text in page.Body!.Descendants<IText>().Where(t => names.Contains(t.Data.Trim())))
             Assert.Equal("la", text.ParentElement!.Closest("[lang]")!.GetAttribute("lang"));
         Assert.All(page.QuerySelectorAll("[lang=la]"), e =>
-            Assert.Matches("^[A-Z][a-z]+( [a-z-]+){0,2}$", e.TextContent));
+            Assert.Matches("^[A-Z]([a-z]+|\\.)( [a-z-]+){0,2}$", e.TextContent));
     });
 
     [Fact]
