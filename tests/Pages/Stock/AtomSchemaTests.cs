@@ -40,7 +40,8 @@ public sealed class AtomSchemaTests : IDisposable
     [InlineData("<content type=\"html\">", "<content type=\"text/\">", "\"type\"")] // 4.1.3.1: no such type
     [InlineData("<entry>", "<entry><price>2</price>", "\"price\"")] // 4.1.2: no such element
     [InlineData("<author>",
-        "<entry><id>a:1</id><title>x</title><updated>2026-11-24T00:00:00Z</updated></entry><author>", "\"entry\" incomplete")] // 4.1.2: nothing to read and nowhere to go
+        "<entry><id>a:1</id><title>x</title><updated>2026-11-24T00:00:00Z</updated></entry><author>",
+        "\"entry\" incomplete")] // 4.1.2: nothing to read and nowhere to go
     public void A_feed_with_a_mistake_is_refused(string from, string to, string message)
     {
         var at = Published.IndexOf(from, StringComparison.Ordinal);
@@ -69,7 +70,8 @@ public sealed class AtomSchemaTests : IDisposable
         foreach (var (path, feed) in paths.Zip(feeds))
             File.WriteAllText(path, feed);
         var start = new ProcessStartInfo("jing",
-            ["-c", Repository.At("tests", "Pages", "Stock", "atom.rnc"), .. paths]) { RedirectStandardOutput = true };
+            ["-c", Repository.At("tests", "Pages", "Stock", "atom.rnc"), .. paths])
+        { RedirectStandardOutput = true };
         using var jing = Process.Start(start)!;
         var lines = jing.StandardOutput.ReadToEnd().Split('\n');
         jing.WaitForExit();
