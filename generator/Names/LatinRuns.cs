@@ -13,8 +13,8 @@ public static partial class LatinRuns
     /// <summary>Words that follow a genus in English and are no epithets. From memory, as the trade writes.</summary>
     private static readonly HashSet<string> English = new(
         ("about above after against all also and another any are beside between both but can catfish come comes " +
-        "cross crosses did does each every female females fish fishes for from get group grow grows had has have here " +
-        "hybrid hybrids into its keep keeps kept less like live lives male males may might more most must need " +
+        "cross crosses did does each every female females fish fishes for from get group grow grows had has have " +
+        "here hybrid hybrids into its keep keeps kept less like live lives male males may might more most must need " +
         "needs nor not now only other over relatives sold some species such than that the their then there these " +
         "they this those too under very was well were when where which while who whose will with within without " +
         "would young").Split(' '), StringComparer.Ordinal);

@@ -23,10 +23,10 @@ public sealed class RangeRowMaker(Site site)
     ];
 
     /// <summary>
-    /// The three rows that a card has room for. Salt comes before hardness where an entry states it: a
-    /// fish that needs salt dies of fresh water sooner than of soft.
+    /// The three rows that a card has room for, and that a page shows at a glance. Salt comes before hardness
+    /// where an entry states it: a fish that needs salt dies of fresh water sooner than of soft.
     /// </summary>
-    public IReadOnlyList<RangeRow> MakeForCard(Entry entry)
+    public IReadOnlyList<RangeRow> MakeBrief(Entry entry)
     {
         var fields = new[] { "temperature", "ph", "salinity", "hardness" };
         var shown = fields.Where(f => f != "salinity" || entry.Range(f) is not null).Take(3).ToList();

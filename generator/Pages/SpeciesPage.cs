@@ -79,6 +79,9 @@ public sealed record SpeciesPage : IPage
     /// <summary>Of this species, the gravest first.</summary>
     public required IReadOnlyList<LatinText> Cautions { get; init; }
 
+    /// <summary>What to mind before all else; nothing where there are no cautions.</summary>
+    public LatinText? Gravest => Cautions.Count > 0 ? Cautions[0] : null;
+
     /// <summary>Cautions that hold for every aquarium.</summary>
     public required IReadOnlyList<LatinText> Everywhere { get; init; }
     /// <summary>What the lists of law say.</summary>

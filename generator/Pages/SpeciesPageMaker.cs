@@ -28,7 +28,6 @@ internal sealed class SpeciesPageMaker(Site site, Acquaintances mates)
     public SpeciesPage Make(Entry entry, Html prose)
     {
         var address = Routes.Species(entry);
-        var water = _rows.Make(entry);
         return new SpeciesPage
         {
             Address = address,
@@ -44,12 +43,12 @@ internal sealed class SpeciesPageMaker(Site site, Acquaintances mates)
             TradeCodes = _facts.Plain(entry.TradeCodes),
             Classification = Classification(entry, address),
             Prose = prose,
-            Glance = Glance(entry, water),
+            Glance = Glance(entry),
             Stock = _stock.Make(entry),
             ArrivalsHref = Routes.Between(address, Routes.NewArrivals),
             Picture = _pictures.Make(entry, _facts.Length(entry).Value),
             Room = [.. _facts.Room(entry)],
-            Water = water,
+            Water = _rows.Make(entry),
             WaterWords = [.. _facts.WaterWords(entry)],
             Food = [.. _facts.Food(entry)],
             Company = [.. _facts.Company(entry), .. _facts.Active(entry)],
@@ -89,10 +88,11 @@ internal sealed class SpeciesPageMaker(Site site, Acquaintances mates)
         ];
     }
 
-    private IReadOnlyList<Fact> Glance(Entry entry, IReadOnlyList<RangeRow> water) =>
+    private IReadOnlyList<Fact> Glance(Entry entry) =>
     [
         _facts.Length(entry),
-        .. water.Take(2).Select(row => new Fact(row.Label, row.First, row.Brief.Length > 0 ? row.Brief : row.Second)),
+        .. _rows.MakeBrief(entry)
+            .Select(row => new Fact(row.Label, row.First, row.Brief.Length > 0 ? row.Brief : row.Second)),
         _facts.Group(entry),
         _facts.Tank(entry),
     ];

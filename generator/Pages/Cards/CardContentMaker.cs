@@ -32,7 +32,7 @@ internal sealed class CardContentMaker(Site site)
     {
         var cautions = Cautions(entry);
         var isGuess = entry.Evidence.Kind == EvidenceKind.FromRelatives;
-        foreach (var water in _rows.MakeForCard(entry))
+        foreach (var water in _rows.MakeBrief(entry))
             yield return new WaterPart(water.Label, water.First, water.Second, isGuess ? "" : water.Brief);
         if (isGuess)
             yield return new TextPart(CardPlace.Head, Words["card.guess"], Words["card.guessed"]);
