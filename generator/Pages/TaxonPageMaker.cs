@@ -25,7 +25,7 @@ internal sealed class TaxonPageMaker(Site site)
     private MovedGenusPage Moved(string former, IReadOnlyList<Taxon> now)
     {
         var address = Routes.Taxon(TaxonRank.Genus, former);
-        var lead = site.Words.Say("sentence.genus_moved", ("genus", former));
+        var lead = site.Words["sentence.genus_moved"];
         return new MovedGenusPage(
             address, site.Frames.Make(address, former, lead, isListed: false), former, lead,
             _families.Counted(now, address));
