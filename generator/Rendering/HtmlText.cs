@@ -16,7 +16,7 @@ internal static class HtmlText
             .Replace("'", "&#39;", StringComparison.Ordinal)
         : text;
 
-    /// <summary>Text for an element, never for an attribute: scientific names become elements of their own.</summary>
+    /// <summary>Text for an element, never for an attribute: scientific names and figures become elements.</summary>
     public static string Mark(string text) => string.Concat(LatinRuns.Of(text)
-        .Select(run => run.IsLatin ? $"<i lang=\"la\">{Escape(run.Text)}</i>" : Escape(run.Text)));
+        .Select(run => run.IsLatin ? $"<i lang=\"la\">{Escape(run.Text)}</i>" : FigureText.Keep(Escape(run.Text))));
 }

@@ -32,6 +32,17 @@ public sealed class EscapingTests
     public void Scientific_names_of_a_sentence_stand_in_their_own_face(string text, string printed) =>
         Assert.Equal(printed, TemplateDesk.Render("{{ page.sentence }}", text));
 
+    [Theory]
+    [InlineData("It wants 26–30 °C (79–86 °F), and", "It wants [26–30 °C] ([79–86 °F]), and")]
+    [InlineData("pH 6.0–7.5", "pH [6.0–7.5]")]
+    [InlineData("40 in long, 50 US gal, < 175 ppm CaCO₃.", "[40 in] long, [50 US gal], &lt; [175 ppm CaCO₃].")]
+    [InlineData("on 25 November 2026; 15 inches, 3 Lamps", "on 25 November 2026; 15 inches, 3 Lamps")]
+    public void A_figure_of_a_sentence_is_not_torn(string text, string printed) =>
+        Assert.Equal(
+            printed.Replace("[", "<span data-figure>", StringComparison.Ordinal)
+                .Replace("]", "</span>", StringComparison.Ordinal),
+            TemplateDesk.Render("{{ page.sentence }}", text));
+
     [Fact]
     public void Markup_is_printed_as_it_is() =>
         Assert.Equal("<b>ready</b>", TemplateDesk.Render("{{ page.markup }}"));

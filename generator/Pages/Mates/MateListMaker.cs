@@ -37,7 +37,7 @@ internal sealed class MateListMaker(Site site, Acquaintances mates)
         Verdict verdict, string key, IReadOnlyList<int> others, Func<int, IReadOnlyList<string>> why) => new(
         $"{(int)verdict}",
         site.Words.Count($"mates.{key}", others.Count),
-        [.. others.Take(WithWhy).Select(o => new MateLine(_links.Value[o], why(o)))],
+        [.. others.Take(WithWhy).Select(o => new MateLine(_links.Value[o], [.. why(o).Select(w => new LatinText(w))]))],
         [.. others.Skip(WithWhy).Select(o => _links.Value[o])],
         site.Words.Count("mates.more", Math.Max(0, others.Count - WithWhy)));
 

@@ -13,4 +13,4 @@ public sealed record MateList(
     string Verdict, string Count, IReadOnlyList<MateLine> First, IReadOnlyList<Link> More, string MoreLabel);
 
 /// <summary>A companion with the reasons for the verdict.</summary>
-public sealed record MateLine(Link Species, IReadOnlyList<string> Why);
+public sealed record MateLine(Link Species, IReadOnlyList<LatinText> Why);
