@@ -40,12 +40,26 @@ internal sealed class SiteServer : IDisposable
         {
             try
             {
-                Answer(await _listener.GetContextAsync());
+                var call = await _listener.GetContextAsync();
+                _ = Task.Run(() => AnswerIfStillAsked(call));
             }
             catch (Exception over) when (over is HttpListenerException or ObjectDisposedException)
             {
-                return; // closed by Dispose, or the browser went away in the middle
+                // closed by Dispose, which ends the loop, or a call that broke before it was read
             }
+        }
+    }
+
+    /// <summary>A browser may go away in the middle of an answer; that ends this answer and no other.</summary>
+    private void AnswerIfStillAsked(HttpListenerContext call)
+    {
+        try
+        {
+            Answer(call);
+        }
+        catch (Exception gone) when (gone is HttpListenerException or IOException or ObjectDisposedException)
+        {
+            call.Response.Abort();
         }
     }
 
