@@ -1,6 +1,6 @@
 namespace CareSheets.Names;
 
-/// <summary>The small tables of this room; each names its origin in its first lines.</summary>
+/// <summary>The small tables that come with the program; each names its origin in its first lines.</summary>
 internal static class DataFile
 {
     /// <summary>Cells of every line that is neither empty nor begins with #. Cells hold no commas.</summary>

@@ -8,11 +8,14 @@ internal sealed class ListFigures(Site site)
 {
     private readonly RangeRowMaker _rows = new(site);
 
-    /// <summary>The column says that lengths are with the tail; one that is not says so itself.</summary>
+    /// <summary>
+    /// The column says that lengths are with the tail; one that is not says so itself. TL and SL are the
+    /// trade's abbreviations, not the customers'.
+    /// </summary>
     public string Length(Entry entry)
     {
         var length = entry.Adult.Length.Value;
-        var shown = site.Quantities.Show(WithoutMark(length), Rounding.Upward).First;
+        var shown = site.Quantities.Show(length.WithoutBasis(), Rounding.Upward).First;
         return length.Basis is null or LengthBasis.Total
             ? shown
             : site.Words.Say("list.length", ("length", shown), ("basis", site.Words[$"mate_basis.{length.Basis}"]));
@@ -25,9 +28,4 @@ internal sealed class ListFigures(Site site)
         { IsEstimated: true } row => site.Words.Say("list.estimated", ("range", row.First)),
         var row => row.First,
     };
-
-    /// <summary>TL and SL are the trade's abbreviations, not the customers'.</summary>
-    private static StatedRange WithoutMark(StatedRange length) => length.Basis is null
-        ? length
-        : length with { Basis = null, Text = length.Text[..length.Text.LastIndexOf(' ')] };
 }

@@ -12,14 +12,10 @@ public sealed class RangeRowMaker(Site site)
 
     /// <summary>In the schema's order; ranges that matter to everyone are there even when unknown.</summary>
     public IReadOnlyList<RangeRow> Make(Entry entry) =>
-        site.RangeRows.GetOrAdd((entry.Name, site.Units), _ => All(entry));
-
-    private IReadOnlyList<RangeRow> All(Entry entry) =>
     [
         .. from declared in site.Collection.Ranges
-           let stated = entry.Range(declared.Field)
-           where stated is not null || declared.IsAlwaysShown
-           select Make(entry, stated ?? new CareRange(declared, [])),
+           where declared.IsAlwaysShown || entry.Range(declared.Field) is not null
+           select Row(entry, declared),
     ];
 
     /// <summary>
@@ -29,26 +25,24 @@ public sealed class RangeRowMaker(Site site)
     public IReadOnlyList<RangeRow> MakeBrief(Entry entry)
     {
         var fields = new[] { "temperature", "ph", "salinity", "hardness" };
-        var shown = fields.Where(f => f != "salinity" || entry.Range(f) is not null).Take(3).ToList();
-        return
-        [
-            .. from field in shown
-               let declared = site.Collection.Ranges.FirstOrDefault(r => r.Field == field)
-               where declared is not null
-               select Make(entry, entry.Range(field) ?? new CareRange(declared, [])),
-        ];
+        var shown = fields.Where(f => f != "salinity" || entry.Range(f) is not null).Take(3);
+        return [.. shown.Select(field => Make(entry, field)).OfType<RangeRow>()];
     }
 
     /// <summary>One row, also of a range that is not stated; nothing where the schema declares no such range.</summary>
     public RangeRow? Make(Entry entry, string field) =>
         site.Collection.Ranges.FirstOrDefault(r => r.Field == field) is { } declared
-            ? Make(entry, entry.Range(field) ?? new CareRange(declared, []))
+            ? Row(entry, declared)
             : null;
 
     public static string LabelOf(CareRangeDeclaration declared, Words words) =>
         words.Or($"range.{declared.Field}", declared.Label);
 
-    private RangeRow Make(Entry entry, CareRange range)
+    private RangeRow Row(Entry entry, CareRangeDeclaration declared) => site.RangeRows.GetOrAdd(
+        (entry.Name, declared.Field, site.Units),
+        _ => Made(entry, entry.Range(declared.Field) ?? new CareRange(declared, [])));
+
+    private RangeRow Made(Entry entry, CareRange range)
     {
         var label = LabelOf(range.Declaration, site.Words);
         var keep = range.Of(RangeKind.Keep);

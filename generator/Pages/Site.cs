@@ -13,8 +13,8 @@ public sealed record Site(SpeciesCollection Collection, Words Words, UnitSystem 
     /// <summary>Species as rows of lists, made once for each depth of page.</summary>
     internal ConcurrentDictionary<(string Entry, string Root), SpeciesRow> Rows { get; } = new();
 
-    /// <summary>Care ranges of each entry as rows, for page and sheet and what both say of evidence.</summary>
-    internal ConcurrentDictionary<(string Entry, UnitSystem Units), IReadOnlyList<RangeRow>> RangeRows { get; } = new();
+    /// <summary>Care ranges of each entry as rows, for page, sheet, card and lists; by the range's field.</summary>
+    internal ConcurrentDictionary<(string Entry, string Field, UnitSystem Units), RangeRow> RangeRows { get; } = new();
 
     /// <summary>The code that leads to a species' page, for sheet and card; by address.</summary>
     internal ConcurrentDictionary<string, QrCode?> PageCodes { get; } = new();

@@ -29,6 +29,10 @@ public sealed record StatedRange
     /// </summary>
     public required string Text { get; init; }
 
+    /// <summary>A length without the mark of its basis, for readers who are told of it in words.</summary>
+    public StatedRange WithoutBasis() =>
+        Basis is null ? this : this with { Basis = null, Text = Text[..Text.LastIndexOf(' ')] };
+
     public bool IsSingle => Low is not null && Low == High;
 
     /// <exception cref="InvalidOperationException">T measures something else.</exception>

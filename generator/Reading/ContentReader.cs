@@ -15,6 +15,8 @@ public sealed partial class ContentReader(string contentFolder, string schemaFol
     private readonly ConcurrentDictionary<string, SourceFile> _files = new();
     private EntrySchema? _schema;
 
+    private CheckedYaml Yaml => new(schemaFolder, _files, bag);
+
     /// <summary>Nothing when a folder or a schema is missing; then the bag says why.</summary>
     public Content? Read()
     {
@@ -43,10 +45,9 @@ public sealed partial class ContentReader(string contentFolder, string schemaFol
             _files)
         {
             Practice = ReadPractice(schema),
-            Arrivals = new ArrivalReader(arrivals, bag).Read(
-                Path.Combine(contentFolder, "arrivals"), Shown, file => _files[file.Path] = file),
-            Law = new LawReader(contentFolder, schemaFolder, _files, bag).Read(),
-            Families = new FamilyReader(contentFolder, schemaFolder, _files, bag).Read(),
+            Arrivals = new ArrivalReader(arrivals, Yaml, bag).Read(Path.Combine(contentFolder, "arrivals")),
+            Law = new LawReader(contentFolder, Yaml, bag).Read(),
+            Families = new FamilyReader(contentFolder, Yaml).Read(),
         };
     }
 
@@ -83,9 +84,9 @@ public sealed partial class ContentReader(string contentFolder, string schemaFol
         var paths = Directory.GetFiles(folder).Order(StringComparer.Ordinal).ToList();
         var entryPaths = paths.Where(p => p.EndsWith(".md", StringComparison.Ordinal)).ToList();
         foreach (var stray in paths.Except(entryPaths).Where(p => !Path.GetFileName(p).StartsWith('.')))
-            bag.Add(ReadingCodes.StrayFile, SourceSpan.WholeFile(Shown(stray)));
+            bag.Add(ReadingCodes.StrayFile, SourceSpan.WholeFile(CheckedYaml.Shown(stray)));
         if (entryPaths.Count == 0)
-            bag.Add(ReadingCodes.NoEntries, SourceSpan.None, ("folder", Shown(folder)));
+            bag.Add(ReadingCodes.NoEntries, SourceSpan.None, ("folder", CheckedYaml.Shown(folder)));
 
         var results = entryPaths.AsParallel().AsOrdered().Select(path => ReadEntry(path, schema)).ToList();
         foreach (var result in results)
@@ -101,41 +102,25 @@ public sealed partial class ContentReader(string contentFolder, string schemaFol
     private (Entry? Entry, IReadOnlyList<Diagnostic> Found) ReadEntry(string path, EntrySchema schema)
     {
         var own = new DiagnosticBag();
-        var file = TextFileReader.Read(path, Shown(path), own);
+        var file = TextFileReader.Read(path, CheckedYaml.Shown(path), own);
         if (file is null)
             return (null, own.Sorted());
         _files[file.Path] = file;
         return (EntryReader.Read(file, schema, own), own.Sorted());
     }
 
-    private YamlMapping? YamlFile(string name, ContentSchema schema)
-    {
-        var path = Path.Combine(contentFolder, name);
-        var file = TextFileReader.Read(path, Shown(path), bag);
-        if (file is null)
-            return null;
-        _files[file.Path] = file;
-        var root = new YamlReader(file, 1, bag).Read(file.Text);
-        if (root is not null)
-            new SchemaCheck(schema, bag).Check(root);
-        return root;
-    }
+    private YamlMapping? YamlFile(string name, ContentSchema schema) =>
+        Yaml.Read(Path.Combine(contentFolder, name), schema);
 
-    private ContentSchema? Schema(string name)
-    {
-        var path = Path.Combine(schemaFolder, name);
-        return ContentSchema.Read(path, Shown(path), bag);
-    }
+    private ContentSchema? Schema(string name) => Yaml.Schema(name);
 
     private bool HasFolder(string folder, string option)
     {
         if (Directory.Exists(folder))
             return true;
-        bag.Add(ReadingCodes.FolderMissing, SourceSpan.None, ("folder", Shown(folder)), ("option", option));
+        bag.Add(ReadingCodes.FolderMissing, SourceSpan.None, ("folder", CheckedYaml.Shown(folder)), ("option", option));
         return false;
     }
 
     private static string Name(string path) => Path.GetFileNameWithoutExtension(path);
-
-    private static string Shown(string path) => path.Replace('\\', '/');
 }

@@ -1,12 +1,10 @@
-using System.Collections.Concurrent;
 using CareSheets.Diagnostics;
 using CareSheets.Species;
 
 namespace CareSheets.Reading;
 
 /// <summary>Reads <c>families.yaml</c>. Without it families have their Latin names alone.</summary>
-internal sealed class FamilyReader(
-    string contentFolder, string schemaFolder, ConcurrentDictionary<string, SourceFile> files, DiagnosticBag bag)
+internal sealed class FamilyReader(string contentFolder, CheckedYaml yaml)
 {
     private const string FileName = "families.yaml";
 
@@ -14,14 +12,9 @@ internal sealed class FamilyReader(
     public FamilyNotes? Read()
     {
         var path = Path.Combine(contentFolder, FileName);
-        var schemaPath = Path.Combine(schemaFolder, "families.schema.json");
-        if (!File.Exists(path) || ContentSchema.Read(schemaPath, Shown(schemaPath), bag) is not { } schema ||
-            TextFileReader.Read(path, Shown(path), bag) is not { } file)
+        if (!File.Exists(path) || yaml.Schema("families.schema.json") is not { } schema ||
+            yaml.Read(path, schema) is not { } root)
             return null;
-        files[file.Path] = file;
-        if (new YamlReader(file, 1, bag).Read(file.Text) is not { } root)
-            return null;
-        new SchemaCheck(schema, bag).Check(root);
         return new FamilyNotes(
             [.. root.Fields.Where(IsFamily).Select(Bind).OfType<FamilyNote>()],
             root.Fields.Select(f => f.Key.Text).ToHashSet());
@@ -41,6 +34,4 @@ internal sealed class FamilyReader(
 
     private static Evidence EvidenceOf(Fields fields, Sourced<string> name) =>
         EvidenceWord.Read(fields.Text("evidence")) ?? new Evidence(EvidenceKind.FromMemory, "", name.Span);
-
-    private static string Shown(string path) => path.Replace('\\', '/');
 }

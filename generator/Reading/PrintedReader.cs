@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Globalization;
 using CareSheets.Diagnostics;
 using CareSheets.Paper;
@@ -17,20 +18,12 @@ public static class PrintedReader
         var path = Path.Combine(contentFolder, PrintedText.FileName);
         if (!File.Exists(path))
             return new PrintedRecord(null, []);
-        var own = new DiagnosticBag();
-        var schemaPath = Path.Combine(schemaFolder, "printed.schema.json");
-        var record = ContentSchema.Read(schemaPath, Shown(schemaPath), own) is { } schema &&
-            TextFileReader.Read(path, Shown(path), own) is { } file ? Read(file, schema, own) : null;
+        var (own, files) = (new DiagnosticBag(), new ConcurrentDictionary<string, SourceFile>());
+        var yaml = new CheckedYaml(schemaFolder, files, own);
+        var root = yaml.Schema("printed.schema.json") is { } schema ? yaml.Read(path, schema) : null;
+        var cards = root?.Fields.SelectMany(entry => Cards(entry, own)).ToList();
         bag.Add(own.Sorted());
-        return own.HasErrors ? null : record;
-    }
-
-    private static PrintedRecord? Read(SourceFile file, ContentSchema schema, DiagnosticBag bag)
-    {
-        if (new YamlReader(file, 1, bag).Read(file.Text) is not { } root)
-            return null;
-        new SchemaCheck(schema, bag).Check(root);
-        return new PrintedRecord(file, [.. root.Fields.SelectMany(entry => Cards(entry, bag))]);
+        return cards is null || own.HasErrors ? null : new PrintedRecord(files.Values.Single(), cards);
     }
 
     private static IEnumerable<Sourced<PrintedCard>> Cards(YamlField entry, DiagnosticBag bag)
@@ -61,6 +54,4 @@ public static class PrintedReader
                 mark.Value, printed),
             entry.Key.Span);
     }
-
-    private static string Shown(string path) => path.Replace('\\', '/');
 }

@@ -66,8 +66,8 @@ internal sealed class QuantityBinder(DiagnosticBag bag)
     {
         var isOneLine = text.Span.Start.Line == text.Span.End.Line;
         if (problem.Length <= 0 || problem.Index + problem.Length > text.Value.Length)
-            return text with { Value = Shorten(text.Value) };
-        var value = Shorten(text.Value.Substring(problem.Index, problem.Length));
+            return text with { Value = Excerpt.Of(text.Value) };
+        var value = Excerpt.Of(text.Value.Substring(problem.Index, problem.Length));
         return isOneLine ? new(value, text.Span.Part(problem.Index, problem.Length)) : text with { Value = value };
     }
 
@@ -87,6 +87,4 @@ internal sealed class QuantityBinder(DiagnosticBag bag)
         QuantityProblemKind.Impossible => QuantityCodes.Impossible,
         QuantityProblemKind.TooManyNumbers => QuantityCodes.TooManyNumbers,
     };
-
-    private static string Shorten(string text) => text.Length <= 60 ? text : text[..57] + "...";
 }

@@ -29,7 +29,7 @@ internal sealed class SchemaCheck(ContentSchema schema, DiagnosticBag bag)
     private static Diagnostic Describe(ValidationError error, YamlNode node, string field)
     {
         var about = error.Schema.Description ?? "";
-        var value = node is YamlScalar scalar ? Shorten(scalar.Text) : "";
+        var value = node is YamlScalar scalar ? Excerpt.Of(scalar.Text) : "";
         Diagnostic Of(DiagnosticCode code, params (string, string)[] values) =>
             Diagnostic.Of(code, node.Span, [("field", field), ("about", about), ("value", value), .. values]);
 
@@ -111,8 +111,8 @@ internal sealed class SchemaCheck(ContentSchema schema, DiagnosticBag bag)
         YamlScalar scalar => TreeJsonReader.ToToken(scalar).Type switch
         {
             Newtonsoft.Json.Linq.JTokenType.Integer or Newtonsoft.Json.Linq.JTokenType.Float =>
-                $"the number {Shorten(scalar.Text)}",
-            _ => $"the text “{Shorten(scalar.Text)}”",
+                $"the number {Excerpt.Of(scalar.Text)}",
+            _ => $"the text “{Excerpt.Of(scalar.Text)}”",
         },
         _ => "something else",
     };
@@ -129,8 +129,6 @@ internal sealed class SchemaCheck(ContentSchema schema, DiagnosticBag bag)
         var found = names.Where(n => type.HasFlag(n.Item1)).Select(n => n.Item2).ToList();
         return found.Count == 0 ? "something else" : string.Join(" or ", found);
     }
-
-    private static string Shorten(string text) => text.Length <= 60 ? text : text[..57] + "...";
 
     private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

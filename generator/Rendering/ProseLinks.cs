@@ -35,7 +35,7 @@ internal sealed class ProseLinks(SpeciesCollection collection, EntryProse prose,
         if (target.StartsWith(WordScheme, StringComparison.Ordinal))
             return Word(link, target[WordScheme.Length..]);
         return target.Contains(':', StringComparison.Ordinal) || target.Contains('/', StringComparison.Ordinal)
-            ? Refuse(link, LinkCodes.RefusedLink, ("target", Shorten(target)))
+            ? Refuse(link, LinkCodes.RefusedLink, ("target", Excerpt.Of(target)))
             : Species(link, target);
     }
 
@@ -50,14 +50,14 @@ internal sealed class ProseLinks(SpeciesCollection collection, EntryProse prose,
             return "#"; // its own mistakes have been told; no page is written
         var known = collection.Known.Entries.Concat(collection.FormerNames.Keys);
         return Refuse(link, LinkCodes.NoSuchEntry,
-            ("name", Shorten(name)), ("suggestion", CollectionLinker.Suggest(name, known)));
+            ("name", Excerpt.Of(name)), ("suggestion", CollectionLinker.Suggest(name, known)));
     }
 
     private string Word(LinkInline link, string key)
     {
         if (collection.Known.Terms?.Contains(key) != false)
             return $"{Routes.Between(Routes.Species(prose.Entry), Routes.Glossary)}#{key}";
-        return Refuse(link, LinkCodes.NoSuchTerm, ("name", Shorten(key)),
+        return Refuse(link, LinkCodes.NoSuchTerm, ("name", Excerpt.Of(key)),
             ("suggestion", CollectionLinker.Suggest(key, collection.Known.Terms)));
     }
 
@@ -73,13 +73,11 @@ internal sealed class ProseLinks(SpeciesCollection collection, EntryProse prose,
         if (link.IsEmail || IsOfTheWeb(link.Url))
             return;
         var span = prose.Span(link.Line, link.Column, link.Span.Length);
-        bag.Add(LinkCodes.RefusedLink, span, ("target", Shorten(link.Url)));
+        bag.Add(LinkCodes.RefusedLink, span, ("target", Excerpt.Of(link.Url)));
         link.Url = "#";
     }
 
     private static bool IsOfTheWeb(string target) =>
         target.StartsWith("https://", StringComparison.OrdinalIgnoreCase) ||
         target.StartsWith("mailto:", StringComparison.OrdinalIgnoreCase);
-
-    private static string Shorten(string text) => text.Length <= 60 ? text : text[..57] + "...";
 }

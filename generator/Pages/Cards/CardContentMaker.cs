@@ -62,10 +62,8 @@ internal sealed class CardContentMaker(Site site)
     private FactPart Length(Entry entry)
     {
         var length = entry.Adult.Length.Value;
-        var plain = length.Basis is null ? length
-            : length with { Basis = null, Text = length.Text[..length.Text.LastIndexOf(' ')] };
         return new FactPart(
-            CardPlace.Size, Words["card.grown"], site.Quantities.Show(plain, Rounding.Upward).Both,
+            CardPlace.Size, Words["card.grown"], site.Quantities.Show(length.WithoutBasis(), Rounding.Upward).Both,
             Words[$"mate_basis.{length.Basis}"], IsFigure: true);
     }
 

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace CareSheets.Pages.Outlines;
 
 /// <summary>
@@ -20,23 +18,15 @@ internal sealed record Build(string Name, double? Depth, (double X, double Y, do
     public static Build Of(params IEnumerable<string> names) =>
         Known[names.First(Known.ContainsKey)];
 
-    private static Dictionary<string, Build> Read()
-    {
-        using var stream = typeof(Build).Assembly.GetManifestResourceStream("builds.csv")
-            ?? throw new InvalidOperationException("builds.csv is missing from the program.");
-        using var reader = new StreamReader(stream);
-        var lines = reader.ReadToEnd().Split('\n', StringSplitOptions.RemoveEmptyEntries);
-        return lines.Where(line => line[0] != '#').Select(line => line.Trim().Split(','))
-            .SelectMany(cells => cells[1].Split(' ').Select(whose => (whose, Made: Make(cells))))
-            .ToDictionary(pair => pair.whose.Replace('_', ' '), pair => pair.Made, StringComparer.Ordinal);
-    }
+    private static Dictionary<string, Build> Read() =>
+        Names.DataFile.Rows("builds.csv").Select(cells => (Whose: cells[1], Made: Make(cells)))
+            .SelectMany(row => row.Whose.Split(' ').Select(whose => (Whose: whose.Replace('_', ' '), row.Made)))
+            .ToDictionary(pair => pair.Whose, pair => pair.Made, StringComparer.Ordinal);
 
     private static Build Make(string[] cells)
     {
-        var eye = cells[3].Split(' ').Select(Number).ToArray();
-        return new Build(cells[0], cells[2].Length == 0 ? null : Number(cells[2]), (eye[0], eye[1], eye[2]),
+        var eye = cells[3].Split(' ').Select(DrawnPath.Number).ToArray();
+        return new Build(cells[0], cells[2].Length == 0 ? null : DrawnPath.Number(cells[2]), (eye[0], eye[1], eye[2]),
             DrawnPath.Parse(cells[4]));
     }
-
-    private static double Number(string text) => double.Parse(text, CultureInfo.InvariantCulture);
 }

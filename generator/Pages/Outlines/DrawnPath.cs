@@ -39,5 +39,5 @@ internal sealed record DrawnPath(IReadOnlyList<string> Steps)
 
     private static bool IsNumber(string step) => !char.IsAsciiLetter(step[0]);
 
-    private static double Number(string text) => double.Parse(text, CultureInfo.InvariantCulture);
+    public static double Number(string text) => double.Parse(text, CultureInfo.InvariantCulture);
 }

@@ -22,10 +22,8 @@ internal sealed class SentenceTwice(SentenceIndex sentences) : ICodedRule
         foreach (var (key, span) in sentences.Of(entry))
         {
             if (sentences.Elsewhere(key, entry) is { } other)
-                yield return Text.Breach(entry, span, "", $"“{Shorten(key)}”",
+                yield return Text.Breach(entry, span, "", $"“{Excerpt.Of(key)}”",
                     new RelatedSpan(other.Span, $"the same in {other.Entry}"));
         }
     }
-
-    private static string Shorten(string text) => text.Length <= 60 ? text : text[..57] + "...";
 }

@@ -61,9 +61,5 @@ internal static class Cues
         "group groups shoal shoals school schools party parties troop troops gang gangs crowd " +
         "crowds colony band pack");
 
-    public static readonly HashSet<string> LifeVerb = Of(
-        "live lives lived living life lifespan span age old expect reach reaches years longevity " +
-        "with");
-
     public static HashSet<string> Of(string words) => [.. words.Split(' ')];
 }

@@ -27,13 +27,9 @@ internal sealed class EntryFieldsBinder(FieldCatalogue catalogue)
             if (field.Value is YamlMapping inner)
                 Walk(path + ".", inner, values);
             else if (catalogue.Find(path) is { } declared && Value(field, declared) is { } value)
-                values[Bare(path)] = value;
+                values[FieldDeclaration.Bare(path)] = value;
         }
     }
-
-    /// <summary>The range to keep a fish at has the bare path, however it was written.</summary>
-    private static string Bare(string path) =>
-        path.EndsWith(".keep", StringComparison.Ordinal) ? path[..^".keep".Length] : path;
 
     private static FieldValue? Value(YamlField field, FieldDeclaration declared) => declared.Kind switch
     {

@@ -45,7 +45,7 @@ internal sealed class FigureConditionReader(FieldCatalogue fields, DiagnosticBag
     {
         var factor = Factor(said);
         if (PartOf(said) is { } part)
-            return Figure(said) is { } other ? new Limit(factor, new FigurePart(Bare(other.Path), part)) : null;
+            return Figure(said) is { } other ? new Limit(factor, new FigurePart(other.Path, part)) : null;
         if (declared.Dimension is null)
             return Count(said);
         var dimension = figure.Part == RangePart.Width
@@ -74,15 +74,12 @@ internal sealed class FigureConditionReader(FieldCatalogue fields, DiagnosticBag
     private FieldDeclaration? Figure(ConditionText said)
     {
         if (said.TakeAny(fields.Paths) is { } path && fields.Find(path) is { Kind: FieldKind.Figure } declared)
-            return declared with { Path = Bare(path) };
+            return declared with { Path = FieldDeclaration.Bare(path) };
         var nearest = EditDistance.Nearest(said.FirstWord, fields.Paths.Order(StringComparer.Ordinal));
         bag.Add(ProofingCodes.NoField, said.Span, ("name", said.FirstWord),
             ("suggestion", nearest is null ? "A figure is expected here, as in care.ph." : $"Did you mean {nearest}?"));
         return null;
     }
-
-    private static string Bare(string path) =>
-        path.EndsWith(".keep", StringComparison.Ordinal) ? path[..^".keep".Length] : path;
 
     private Condition? Unread(ConditionText said, string reason)
     {

@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using CareSheets.Names;
 
 namespace CareSheets.Tankmates.Aspects;
 
@@ -8,16 +9,8 @@ namespace CareSheets.Tankmates.Aspects;
 /// </summary>
 internal static class CrossingGenera
 {
-    private static readonly FrozenSet<string> Names = Read();
+    private static readonly FrozenSet<string> Known =
+        DataFile.Rows("crossing-genera.csv").Select(row => row[0]).ToFrozenSet();
 
-    public static bool Contains(string genus) => Names.Contains(genus);
-
-    private static FrozenSet<string> Read()
-    {
-        using var stream = typeof(CrossingGenera).Assembly.GetManifestResourceStream("crossing-genera.csv")
-            ?? throw new InvalidOperationException("crossing-genera.csv is not in the program.");
-        using var reader = new StreamReader(stream);
-        return reader.ReadToEnd().Split('\n', StringSplitOptions.RemoveEmptyEntries)
-            .Skip(1).Select(line => line.Split(',')[0]).ToFrozenSet();
-    }
+    public static bool Contains(string genus) => Known.Contains(genus);
 }
