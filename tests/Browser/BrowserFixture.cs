@@ -6,6 +6,10 @@ namespace CareSheets.Tests.Browser;
 /// <summary>One browser and one server of the real site for all tests that need them.</summary>
 public sealed class BrowserFixture : IAsyncLifetime, IDisposable
 {
+    /// <summary>No test holds more than two pages at once; what was opened before them is done with.</summary>
+    private const int OpenAtMost = 3;
+
+    private readonly Queue<IBrowserContext> _open = new();
     private IPlaywright? _playwright;
     private IBrowser? _browser;
     private SiteServer? _server;
@@ -34,6 +38,8 @@ public sealed class BrowserFixture : IAsyncLifetime, IDisposable
     public async Task<IPage> OpenAsync(
         int width = 1280, int height = 900, ColorScheme scheme = ColorScheme.Light, bool scripts = true)
     {
+        if (_open.Count == OpenAtMost)
+            await _open.Dequeue().CloseAsync();
         var context = await _browser!.NewContextAsync(new BrowserNewContextOptions
         {
             ViewportSize = new ViewportSize { Width = width, Height = height },
@@ -41,6 +47,7 @@ public sealed class BrowserFixture : IAsyncLifetime, IDisposable
             JavaScriptEnabled = scripts,
             ReducedMotion = ReducedMotion.Reduce,
         });
+        _open.Enqueue(context);
         return await context.NewPageAsync();
     }
 }
