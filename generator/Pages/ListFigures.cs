@@ -21,11 +21,11 @@ internal sealed class ListFigures(Site site)
             : site.Words.Say("list.length", ("length", shown), ("basis", site.Words[$"mate_basis.{length.Basis}"]));
     }
 
-    /// <summary>The range to keep it at; an estimate bears its mark, as on the page of the species.</summary>
+    /// <summary>The range to keep it at; what relatives told of bears its mark, estimated or borrowed of one.</summary>
     public string Keep(Entry entry, string field) => _rows.Make(entry, field) switch
     {
         null => site.Words["sentence.unknown"],
-        { IsEstimated: true } row => site.Words.Say("list.estimated", ("range", row.First)),
+        { Brief.Length: > 0 } row => site.Words.Say("list.from_relatives", ("range", row.First)),
         var row => row.First,
     };
 }

@@ -50,4 +50,17 @@ public sealed class ListFiguresTests
             .Read(change: w => w.Replace("content/species/danio-margaritatus.md", "1 in TL", stated))
             .At<SpeciesListPage>("species/index.html").Species
             .Single(r => r.ScientificName == "Danio margaritatus").Length);
+
+    [Fact]
+    public void A_figure_borrowed_of_a_relative_bears_the_mark_too()
+    {
+        var row = ToySite
+            .Read(change: w => w.Replace(
+                "content/species/danio-margaritatus.md", "ph: 6.8–8.0",
+                "ph: { keep: 6.8–8.0, evidence: { like: danio-rerio } }"))
+            .At<SpeciesListPage>("species/index.html").Species
+            .Single(r => r.ScientificName == "Danio margaritatus");
+        Assert.Equal("6.8–8.0" + Mark, row.Acidity);
+        Assert.DoesNotContain(Mark, row.Temperature, StringComparison.Ordinal);
+    }
 }
