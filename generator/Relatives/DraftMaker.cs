@@ -114,15 +114,23 @@ public static class DraftMaker
     {
         if (near.Entries.Count == 0)
             return [];
-        var group = near.Entries.Max(e => e.Company.Group.Value).ToString(CultureInfo.InvariantCulture);
+        var lives = near.Common("company.lives", e => e.Company.Lives.Value);
         return
         [
-            near.Common("company.lives", e => e.Company.Lives.Value),
-            new DraftValue("company.group", group, $"the largest among {near.Who}"),
+            lives,
+            Group(near with { Entries = [.. near.Entries.Where(e => e.Company.Lives.Value == lives.Text)] }),
             near.Gravest("company.own kind", e => e.Company.OwnKind.Value, Graver["company.own kind"]),
             near.Gravest("company.others", e => e.Company.Others.Value, Graver["company.others"]),
             near.All("company.level", e => e.Company.Levels.Select(l => l.Value)),
             near.All("company.eats", e => e.Company.Eats.Select(l => l.Value)),
         ];
+    }
+
+    /// <summary>The largest, but only of those that live in the same manner: a loner next to a shoal stays alone.</summary>
+    private static DraftValue Group(DraftKin alike)
+    {
+        var largest = alike.Entries.Max(e => e.Company.Group.Value);
+        return new DraftValue(
+            "company.group", largest.ToString(CultureInfo.InvariantCulture), $"the largest among {alike.Who}");
     }
 }

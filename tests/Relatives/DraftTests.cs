@@ -32,9 +32,28 @@ public sealed class DraftTests
         Assert.True(near.Count > 1);
         Assert.All(near, e => Assert.True(
             words.IndexOf(draft.At("adult.mouth")!.Text) >= words.IndexOf(e.Adult.Mouth.Value)));
+    }
+
+    [Theory]
+    [InlineData("Danio", "Danionidae", "Cypriniformes")]
+    [InlineData("Hypancistrus", "Loricariidae", "Siluriformes")] // one lives alone, one in a group of five
+    [InlineData("Synodontis", "Mochokidae", "Siluriformes")]
+    public void The_group_is_the_largest_of_those_that_live_in_the_manner_that_is_drafted(
+        string genus, string family, string order)
+    {
+        var draft = Draft(genus, family, order);
+        var alike = RealContent.Collection.Entries
+            .Where(e => e.Genus == genus && e.Company.Lives.Value == draft.At("company.lives")!.Text).ToList();
         Assert.Equal(
-            near.Max(e => e.Company.Group.Value).ToString(System.Globalization.CultureInfo.InvariantCulture),
+            alike.Max(e => e.Company.Group.Value).ToString(System.Globalization.CultureInfo.InvariantCulture),
             draft.At("company.group")!.Text);
+    }
+
+    [Fact]
+    public void A_genus_of_loners_and_groups_drafts_no_loner_in_a_group()
+    {
+        var draft = Draft("Hypancistrus", "Loricariidae", "Siluriformes");
+        Assert.Equal(("alone", "1"), (draft.At("company.lives")!.Text, draft.At("company.group")!.Text));
     }
 
     [Fact]
