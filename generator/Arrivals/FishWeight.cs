@@ -28,7 +28,7 @@ public static class FishWeight
     {
         "eel-like" => (0.00102, 3.06),
         "elongated" => (0.00389, 3.12),
-        "deep" => (0.0193, 3.01),
+        "deep" or "disc" => (0.0193, 3.01),
         _ => (0.0112, 3.04),
     };
 }

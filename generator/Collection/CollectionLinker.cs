@@ -30,6 +30,7 @@ public sealed class CollectionLinker(KnownNames known, DiagnosticBag bag)
             CheckReferences(entry);
             CheckBorrowed(entry, entries);
         }
+        CheckCompany(entries);
         CheckNamesOnce(entries);
         ParentCheck.Check(entries, bag);
         CheckAddresses(entries.SelectMany(e => e.Origin.WaterBodies));
@@ -106,6 +107,17 @@ public sealed class CollectionLinker(KnownNames known, DiagnosticBag bag)
             lender.Range(field)?.Kinds.Any(k => k.Evidence.IsOwn) == true;
         if (lender is not null && !lends)
             bag.Add(LinkCodes.LikeHasNone, evidence.Span, ("name", evidence.Key), ("field", field));
+    }
+
+    /// <summary>Names of any rank have to be those of some entry; where one is unread it may be that one's.</summary>
+    private void CheckCompany(IReadOnlyList<Entry> entries)
+    {
+        if (!known.Unread.IsSubsetOf(known.Drafts))
+            return;
+        var taxa = entries.SelectMany(e => e.Taxa).ToHashSet();
+        foreach (var name in entries.SelectMany(e => e.Company.NotWith).Where(n => !taxa.Contains(n.Value)))
+            bag.Add(LinkCodes.NoSuchCompany, name.Span,
+                ("name", name.Value), ("suggestion", Suggest(name.Value, taxa)));
     }
 
     private void CheckNamesOnce(IReadOnlyList<Entry> entries)

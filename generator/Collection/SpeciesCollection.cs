@@ -14,6 +14,7 @@ public sealed class SpeciesCollection
     private readonly Dictionary<string, Entry> _byName;
     private readonly ILookup<string, Entry> _byGenus;
     private readonly ILookup<string, Entry> _byFamily;
+    private readonly HashSet<string> _keptApart;
 
     internal SpeciesCollection(
         Store store, IEnumerable<Entry> entries, IEnumerable<Reference> references,
@@ -29,6 +30,7 @@ public sealed class SpeciesCollection
         References = references.ToDictionary(r => r.Key.Value);
         Glossary = [.. glossary.OrderBy(t => t.Term, StringComparer.OrdinalIgnoreCase)];
         FormerNames = FormerNamesOf(Entries);
+        _keptApart = Entries.SelectMany(e => e.Company.NotWith).Select(n => n.Value).ToHashSet();
         Orders = TaxaOf(TaxonRank.Order, e => e.Order.Value, _ => "");
         Families = TaxaOf(TaxonRank.Family, e => e.Family.Value, e => e.Order.Value);
         Genera = TaxaOf(TaxonRank.Genus, e => e.Genus, e => e.Family.Value);
@@ -73,6 +75,9 @@ public sealed class SpeciesCollection
 
     /// <summary>Entries by name of the river, basin or lake.</summary>
     public IReadOnlyDictionary<string, IReadOnlyList<Entry>> Waters { get; }
+
+    /// <summary>Taxa of any rank that some entry must not share a tank with.</summary>
+    public IReadOnlySet<string> KeptApart => _keptApart;
 
     public ArrivalBook Arrivals { get; init; } = new([], Observation.Usual);
 

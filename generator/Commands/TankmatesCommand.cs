@@ -52,7 +52,7 @@ internal sealed class TankmatesCommand : Command<TankmatesSettings>
         if (settings.Names.FirstOrDefault(n => Find(collection, n) is null) is { } unknown)
             return WrongName(unknown, collection);
         var gathering = Gathering.Of(
-            settings.Names.Select(n => Tankmate.Of(Find(collection, n)!, collection.Ranges)),
+            settings.Names.Select(n => Tankmate.Of(Find(collection, n)!, collection)),
             collection.Ranges, settings.Reading?.Tank);
         var site = new Site(collection, words, settings.UnitSystem);
         ConsoleOutput.Plain(settings.Json

@@ -61,10 +61,13 @@ public static class LinkCodes
     public static readonly DiagnosticCode FamilyNameTwice = new("LK418", Warning,
         "The name {name} is that of {family} too", "Choose another first name for one of them.");
 
+    public static readonly DiagnosticCode NoSuchCompany = new("LK419", Warning,
+        "No entry is {name} or belongs to it, so nothing is kept apart from it", "{suggestion}");
+
     public static readonly IReadOnlyList<DiagnosticCode> All =
     [
         NoSuchEntry, NoSuchTerm, NoSuchReference, RefusedLink, Picture, HtmlInProse, NameTwice,
         NoSuchCountry, FileName, Parentheses, TwoParents, LikeHasNone, SameAddress, UnreadableProse, LinkToDraft,
-        FamilyUntold, NoSuchFamily, FamilyNameTwice,
+        FamilyUntold, NoSuchFamily, FamilyNameTwice, NoSuchCompany,
     ];
 }

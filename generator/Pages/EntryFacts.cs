@@ -63,6 +63,10 @@ internal sealed class EntryFacts(Site site)
     {
         yield return new Fact(Words["fact.own_kind"], Words[$"ownKind.{entry.Company.OwnKind.Value}"]);
         yield return new Fact(Words["fact.others"], Words[$"others.{entry.Company.Others.Value}"]);
+        if (entry.Company.Neighbours is { Value: not "any" } neighbours)
+            yield return new Fact(Words["fact.neighbours"], Words[$"neighbours.{neighbours.Value}"]);
+        if (entry.Adult.Fins is { Value: "trailing" } fins)
+            yield return new Fact(Words["fact.fins"], Words[$"fins.{fins.Value}"]);
         if (entry.Company.Levels.Count > 0)
             yield return new Fact(Words["fact.level"], List("level", entry.Company.Levels));
         if (entry.Company.Eats.Count > 0)

@@ -78,7 +78,11 @@ internal sealed class EntryBinder(EntrySchema schema, DiagnosticBag bag)
         var span = _quantities.Bind(adult.Text("lifeSpan"), schema.Quantity("adult.lifeSpan"), "adult.lifeSpan");
         return length is null || adult.Text("shape") is not { } shape || adult.Text("mouth") is not { } mouth
             ? null
-            : new Adult(length, height, shape, mouth, span, adult.Text("sexes")) { Evidence = Own(adult) };
+            : new Adult(length, height, shape, mouth, span, adult.Text("sexes"))
+            {
+                Fins = adult.Text("fins"),
+                Evidence = Own(adult),
+            };
     }
 
     private Tank? Tank(Fields fields)
@@ -100,6 +104,8 @@ internal sealed class EntryBinder(EntrySchema schema, DiagnosticBag bag)
             company.Text("own kind") is { } own && company.Text("others") is { } others
             ? new Company(lives, group, own, others, company.Texts("level"), company.Texts("eats"))
             {
+                Neighbours = company.Text("neighbours"),
+                NotWith = company.Texts("not with"),
                 Evidence = Own(company),
             }
             : null;

@@ -126,7 +126,7 @@ public static class DraftMaker
         ];
     }
 
-    /// <summary>The largest, but only of those that live in the same manner: a loner next to a shoal stays alone.</summary>
+    /// <summary>The largest of those that live in the same manner: a loner next to a shoal stays alone.</summary>
     private static DraftValue Group(DraftKin alike)
     {
         var largest = alike.Entries.Max(e => e.Company.Group.Value);

@@ -25,7 +25,8 @@ public sealed record ContentEdit(string From, string To, string Text)
         string path, string text, Dictionary<string, NameMove> moves, IReadOnlyList<EmptiedGenus> emptied)
     {
         var edited = path.EndsWith(".yaml", StringComparison.Ordinal)
-            ? TaxonEdit.Apply(text, [.. moves.Values], emptied) : text;
+            ? TaxonEdit.Apply(text, [.. moves.Values], emptied)
+            : CompanyEdit.Apply(text, [.. moves.Values], emptied);
         foreach (var move in moves.Values)
             edited = MentionEdit.Apply(edited, move.Entry.Name, move.Name.Slug);
         var own = moves.GetValueOrDefault(path);

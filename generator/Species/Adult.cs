@@ -12,6 +12,9 @@ public sealed record Adult(
     Sourced<StatedRange>? LifeSpan,
     Sourced<string>? Sexes)
 {
+    /// <summary>Whether fins or feelers invite nippers; nothing where nobody knows.</summary>
+    public Sourced<string>? Fins { get; init; }
+
     /// <summary>Evidence of these figures where it is another than the entry's.</summary>
     public Evidence? Evidence { get; init; }
 }

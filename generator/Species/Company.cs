@@ -13,6 +13,12 @@ public sealed record Company(
     IReadOnlyList<Sourced<string>> Levels,
     IReadOnlyList<Sourced<string>> Eats)
 {
+    /// <summary>Which other species it bears beside it; nothing where the writer has not said.</summary>
+    public Sourced<string>? Neighbours { get; init; }
+
+    /// <summary>Taxa of any rank that it must not share a tank with, by scientific name.</summary>
+    public IReadOnlyList<Sourced<string>> NotWith { get; init; } = [];
+
     /// <summary>Evidence of these figures where it is another than the entry's.</summary>
     public Evidence? Evidence { get; init; }
 }

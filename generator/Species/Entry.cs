@@ -67,6 +67,7 @@ public sealed record Entry
 
     /// <summary>All that the writer stated, field by field, for rules to look at.</summary>
     public EntryFields Fields { get; init; } = EntryFields.None;
+
     /// <summary>When it is about; nothing where nobody has said.</summary>
     public Activity? Activity { get; init; }
 
@@ -74,6 +75,9 @@ public sealed record Entry
     public Advice Advice { get; init; } = Advice.None;
 
     public string Genus => ScientificName.Value.Genus;
+
+    /// <summary>Its own name and those of its genus, family and order.</summary>
+    public IEnumerable<string> Taxa => [ScientificName.Value.ToString(), Genus, Family.Value, Order.Value];
 
     public string VernacularName => VernacularNames[0].Value;
 

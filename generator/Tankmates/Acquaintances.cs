@@ -30,7 +30,7 @@ public sealed class Acquaintances
     public IReadOnlyList<AspectTable> Tables { get; }
 
     public static Acquaintances Of(SpeciesCollection collection) =>
-        new(collection.Entries.Select(e => Tankmate.Of(e, collection.Ranges)), collection.Ranges);
+        new(collection.Entries.Select(e => Tankmate.Of(e, collection)), collection.Ranges);
 
     /// <exception cref="KeyNotFoundException">No such entry.</exception>
     public int PlaceOf(string name) => _places[name];

@@ -7,5 +7,8 @@ public enum BodyShape
     Elongated,
     Fusiform,
     Deep,
+
+    /// <summary>About as deep as long, as angelfishes are.</summary>
+    Disc,
     Flattened,
 }

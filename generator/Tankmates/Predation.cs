@@ -89,6 +89,7 @@ public static class Predation
         BodyShape.Elongated => 0.15,
         BodyShape.Fusiform => 0.24,
         BodyShape.Deep => 0.40,
+        BodyShape.Disc => 0.70,
         BodyShape.Flattened => 0.20,
     };
 

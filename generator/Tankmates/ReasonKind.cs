@@ -42,7 +42,17 @@ public enum ReasonKind
 
     MayCross,
     NipsFins,
-    NipsTallFins,
+
+    /// <summary>One nips fins, and nobody knows how long those of Other are.</summary>
+    MayNipFins,
+    NipsTrailingFins,
+
+    /// <summary>The entry of One names Other, or a group that it belongs to, as one to be kept apart from.</summary>
+    NotWith,
+
+    /// <summary>Other is more than twice as long as One, which does best beside fishes of its size.</summary>
+    WantsItsSize,
+    WantsItsOwnKind,
     FlowApart,
     FlowDiffers,
     LightDiffers,

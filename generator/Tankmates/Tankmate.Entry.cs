@@ -1,3 +1,4 @@
+using CareSheets.Collection;
 using CareSheets.Diagnostics;
 using CareSheets.Quantities;
 using CareSheets.Species;
@@ -15,15 +16,15 @@ public sealed partial record Tankmate
     private static readonly string[] AnimalDiets = ["micropredator", "insectivore", "omnivore"];
 
     /// <param name="entry">As the writer stated it.</param>
-    /// <param name="ranges">The care ranges that the schema declares.</param>
-    public static Tankmate Of(Entry entry, IReadOnlyList<CareRangeDeclaration> ranges)
+    /// <param name="collection">What the schema declares and other entries say belongs to it.</param>
+    public static Tankmate Of(Entry entry, SpeciesCollection collection)
     {
         var (company, eats) = (entry.Company, entry.Company.Eats.Select(e => e.Value).ToList());
         return new Tankmate
         {
             Name = entry.Name,
             Genus = entry.Genus,
-            Water = [.. ranges.Select(r => WaterOf(entry, r))],
+            Water = [.. collection.Ranges.Select(r => WaterOf(entry, r))],
             Body = BodyOf(entry, eats),
             Flow = CareWord<Flow>(entry, "flow"),
             Light = CareWord<Light>(entry, "light"),
@@ -35,9 +36,15 @@ public sealed partial record Tankmate
             NipsFins = eats.Contains("fins"),
             EatsPlants = eats.Contains("plants"),
             IsTall = entry.Adult.Height is not null,
+            Fins = entry.Adult.Fins is { } fins ? EntryWord.Required<Fins>(fins) : null,
+            Neighbours = company.Neighbours is { } borne ? EntryWord.Required<Neighbours>(borne) : Neighbours.Any,
+            NotWith = InOrder(company.NotWith.Select(n => n.Value)),
+            Avoided = InOrder(entry.Taxa.Where(collection.KeptApart.Contains)),
             Housing = HousingOf(entry.Tank),
         };
     }
+
+    private static List<string> InOrder(IEnumerable<string> taxa) => [.. taxa.Order(StringComparer.Ordinal)];
 
     private static WaterNeed WaterOf(Entry entry, CareRangeDeclaration range)
     {

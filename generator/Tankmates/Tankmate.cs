@@ -40,6 +40,17 @@ public sealed partial record Tankmate
     /// <summary>Its grown height is stated because it is taller than one expects.</summary>
     public bool IsTall { get; init; }
 
+    public Fins? Fins { get; init; }
+
+    /// <summary>Which other species it bears; where the entry is silent, any.</summary>
+    public Neighbours Neighbours { get; init; }
+
+    /// <summary>Taxa that it must not share a tank with, in order of the alphabet.</summary>
+    public IReadOnlyList<string> NotWith { get; init; } = [];
+
+    /// <summary>Those of its own taxa that some other species must not share a tank with, in the same order.</summary>
+    public IReadOnlyList<string> Avoided { get; init; } = [];
+
     public required Housing Housing { get; init; }
 
     public WaterNeed? Need(CareRangeDeclaration range) =>

@@ -66,6 +66,24 @@ public sealed class RenameTests
         Assert.Contains("href=\"../genera/celestichthys.html\"", site.Page("genera/danio.html"));
     }
 
+    [Theory]
+    [InlineData("[Danio rerio, Betta]", "Danio rerio", "Rasbora rerio", "[Rasbora rerio, Betta]")]
+    [InlineData("[Danio]", "Danio", "Rasbora", "[Rasbora]")]
+    [InlineData("[Danio]", "Danio rerio", "Brachydanio rerio", "[Danio, Brachydanio rerio]")] // others stay in it
+    [InlineData("[Danionidae]", "Danio", "Rasbora", "[Danionidae]")]
+    [InlineData("\n    - Danio\n    - Danionidae", "Danio", "Rasbora", "\n    - Rasbora\n    - Danionidae")]
+    public void Taxa_that_an_entry_is_kept_apart_from_follow(string names, string from, string to, string expected)
+    {
+        using var workshop = new Workshop();
+        const string file = "content/species/betta-splendens.md";
+        workshop.Replace(file, "company: { lives: alone, group: 1, own kind: fierce, others: feisty, level: [top] }",
+            "company:\n  lives: alone\n  group: 1\n  own kind: fierce\n  others: feisty\n" +
+            $"  not with: {names}\n  level: [top]");
+        Move(workshop, from, to);
+        Assert.Contains($"  not with: {expected}\n  level", File.ReadAllText(workshop[file]), StringComparison.Ordinal);
+        workshop.RunSite().AssertClean();
+    }
+
     /// <summary>A hazard that no longer concerns a fish because its name moved would be a danger to people.</summary>
     [Theory]
     [InlineData("taxon is Danio", "Danio", "Rasbora", "taxon is Danio or Rasbora")]

@@ -9,11 +9,11 @@ public class NestedSpeedTests(ITestOutputHelper output)
 {
     private const int Responses = 12;
 
-    private const double MostRatio = 15;
+    private const double MostRatio = 30;
 
-    // Fits and leave-one-out forecasts of every leaf. Ten times the leaves may cost fifteen
-    // times the time at most: a quadratic step would cost a hundred. A busy machine gets more
-    // tries, of which the quickest of either size counts; a quadratic step fails them all.
+    // Fits and leave-one-out forecasts of every leaf. Ten times the leaves may cost thirty
+    // times the time at most: ten is what they need, a quadratic step would cost a hundred, and thirty
+    // lies half-way between on a scale of ratios (15.1 was seen once on a machine at full load).
     [Fact]
     [Trait("Speed", "Slow")]
     public void Ten_times_the_leaves_cost_about_ten_times_the_time()

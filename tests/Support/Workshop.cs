@@ -36,16 +36,31 @@ internal sealed class Workshop : IDisposable
         File.WriteAllText(this[path], text.Replace(from, to, StringComparison.Ordinal));
     }
 
-    /// <summary>Files laid over those of the folder; one whose name ends in .removed takes the other away.</summary>
+    /// <summary>
+    /// Files laid over those of the folder; one whose name ends in .removed takes the other away, and one that
+    /// ends in .replaced has lines of the other by turns with what takes their place, which may be empty.
+    /// </summary>
     public void Overlay(string folder)
     {
         Copy(folder, Folder);
-        foreach (var mark in Directory.GetFiles(Folder, "*.removed", SearchOption.AllDirectories))
+        foreach (var (mark, file) in Marks(".removed"))
         {
             File.Delete(mark);
-            File.Delete(mark[..^".removed".Length]);
+            File.Delete(file);
+        }
+        foreach (var (mark, file) in Marks(".replaced"))
+        {
+            foreach (var pair in File.ReadAllLines(mark).Chunk(2))
+                Replace(file, pair[0] + "\n", pair.Length == 2 && pair[1].Length > 0 ? pair[1] + "\n" : "");
+            File.Delete(mark);
         }
     }
+
+    private List<(string Mark, string File)> Marks(string ending) =>
+    [
+        .. Directory.GetFiles(Folder, "*" + ending, SearchOption.AllDirectories)
+            .Select(mark => (mark, mark[..^ending.Length])),
+    ];
 
     public Run RunSite(string units = "both")
     {

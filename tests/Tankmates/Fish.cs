@@ -57,6 +57,7 @@ internal static class Fish
         from light in Gen.Enum<Light>().Nullable()
         from levels in Gen.Int[0, 7]
         from flags in Gen.Select(Gen.Bool, Gen.Bool, Gen.Bool)
+        from words in Gen.Select(Gen.Enum<Fins>().Nullable(), Gen.Enum<Neighbours>(), Gen.Bool)
         from genus in Gen.OneOf("Danio", "Betta", "Hoplisoma", "Puntigrus")
         from count in Gen.Int[1, 12]
         from bottom in Gen.Enum<Substrate>()
@@ -75,6 +76,10 @@ internal static class Fish
             NipsFins = flags.Item1,
             EatsPlants = flags.Item2,
             IsTall = flags.Item3,
+            Fins = words.Item1,
+            Neighbours = words.Item2,
+            NotWith = words.Item3 ? ["Danio"] : [],
+            Avoided = genus == "Danio" ? ["Danio"] : [],
             Group = count,
             Housing = new(sides.Item1, sides.Item2, sides.Item3, sides.Item1 * 1.5, bottom, Lid.Yes, needs),
         };

@@ -69,7 +69,7 @@ public sealed class TankmatesCommandTests
     }
 
     private static Gathering Of(string tank, params string[] names) => Gathering.Of(
-        names.Select(n => Tankmate.Of(Shop.Collection.Find(n)!, Shop.Collection.Ranges)),
+        names.Select(n => Tankmate.Of(Shop.Collection.Find(n)!, Shop.Collection)),
         Shop.Collection.Ranges, TankText.Read(tank).Tank);
 
     private static (int Code, string Errors) Call(string name)

@@ -67,6 +67,40 @@ public sealed class TradeFactTests
         Assert.Contains(pair.Reasons, r => r.Reason.Kind == ReasonKind.TreatsKinAsOwn);
     }
 
+    [Theory]
+    [InlineData("hypancistrus-zebra", "hypancistrus-inspector", ReasonKind.NotWith)]
+    [InlineData("danio-margaritatus", "danio-erythromicron", ReasonKind.NotWith)]
+    [InlineData("neolamprologus-multifasciatus", "osteogaster-aenea", ReasonKind.NotWith)]
+    [InlineData("carinotetraodon-travancoricus", "paracheirodon-innesi", ReasonKind.WantsItsOwnKind)]
+    [InlineData("neolamprologus-brichardi", "synodontis-petricola", ReasonKind.WantsItsOwnKind)]
+    [InlineData("megalamphodus-eques", "poecilia-reticulata", ReasonKind.NipsTrailingFins)]
+    [InlineData("puntigrus-tetrazona", "betta-splendens", ReasonKind.NipsTrailingFins)]
+    public void What_a_sheet_says_never_to_house_together_is_kept_apart(string one, string other, ReasonKind why)
+    {
+        var pair = Shop.Pair(one, other);
+        Assert.Equal(Verdict.KeepApart, pair.Verdict);
+        Assert.Contains(pair.Reasons, r => r.Reason.Kind == why && r.One.Name == one);
+    }
+
+    [Theory]
+    [InlineData("danio-margaritatus", "botia-striata")]
+    [InlineData("boraras-brigittae", "hoplisoma-sterbai")]
+    [InlineData("gastrodermus-hastatus", "brochis-splendens")]
+    public void A_miniature_that_wants_fishes_of_its_size_needs_care_beside_larger_ones(string tiny, string larger) =>
+        Assert.Contains(Shop.Pair(tiny, larger).Reasons, r => r.Reason.Kind == ReasonKind.WantsItsSize);
+
+    [Fact]
+    public void A_miniature_suits_another() =>
+        Assert.Equal(Verdict.Suits, Shop.Pair("boraras-brigittae", "hyphessobrycon-amandae").Verdict);
+
+    [Theory]
+    [InlineData("glossolepis-incisa", "melanotaenia-boesemani")]
+    [InlineData("pterophyllum-altum", "pterophyllum-scalare")]
+    [InlineData("trigonostigma-espei", "trigonostigma-hengeli")]
+    [InlineData("aphyosemion-australe", "fundulopanchax-gardneri")]
+    public void Relatives_that_cross_say_so_across_genera_too(string one, string other) =>
+        Assert.Single(Shop.Pair(one, other).Reasons, r => r.Reason.Kind == ReasonKind.MayCross);
+
     [Fact]
     public void Fin_nippers_never_simply_suit_anybody()
     {

@@ -8,7 +8,7 @@ public static class AspectCatalogue
     /// <param name="ranges">The care ranges of the schema: each is an aspect of its own.</param>
     public static IReadOnlyList<IAspect> For(IEnumerable<CareRangeDeclaration> ranges) =>
     [
-        new SwallowingAspect(), new TemperAspect(),
+        new ApartAspect(), new NeighbourAspect(), new SwallowingAspect(), new TemperAspect(),
         .. ranges.Select(r => new WaterAspect(r)),
         new KinAspect(), new FinAspect(), new FlowAspect(), new LightAspect(), new BottomAspect(),
         new PlantAspect(),

@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using CareSheets.Names;
 
 namespace CareSheets.Tankmates.Aspects;
@@ -9,8 +8,12 @@ namespace CareSheets.Tankmates.Aspects;
 /// </summary>
 internal static class CrossingGenera
 {
-    private static readonly FrozenSet<string> Known =
-        DataFile.Rows("crossing-genera.csv").Select(row => row[0]).ToFrozenSet();
+    /// <summary>Genera that cross among each other have the same number.</summary>
+    private static readonly Dictionary<string, int> Known = DataFile.Rows("crossing-genera.csv")
+        .SelectMany((row, number) => row[0].Split(' ').Select(genus => (genus, number)))
+        .ToDictionary(g => g.genus, g => g.number);
 
-    public static bool Contains(string genus) => Known.Contains(genus);
+    /// <summary>Whether two species may cross, by their genera, which may be the same.</summary>
+    public static bool Cross(string one, string other) =>
+        Known.TryGetValue(one, out var here) && Known.TryGetValue(other, out var there) && here == there;
 }

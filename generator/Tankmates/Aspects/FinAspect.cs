@@ -1,8 +1,8 @@
 namespace CareSheets.Tankmates.Aspects;
 
 /// <summary>
-/// Whether one nips the other's fins. Entries don't tell long fins from short ones, so a nipper is
-/// never harmless; a fish whose height is stated has fins or a build that invite it most.
+/// Whether one nips the other's fins. A nipper is never harmless; trailing fins and feelers and a tall build invite
+/// it most.
 /// </summary>
 public sealed class FinAspect : IAspect
 {
@@ -10,7 +10,7 @@ public sealed class FinAspect : IAspect
 
     public bool IsMutual => false;
 
-    public object Facet(Tankmate mate) => (mate.NipsFins, mate.IsTall);
+    public object Facet(Tankmate mate) => (mate.NipsFins, mate.IsTall, mate.Fins);
 
     public IEnumerable<Detail> Details(Tankmate mate) => [];
 
@@ -18,8 +18,8 @@ public sealed class FinAspect : IAspect
     {
         if (!one.NipsFins)
             return [];
-        return other.IsTall
-            ? [new Reason(ReasonKind.NipsTallFins, Verdict.KeepApart)]
-            : [new Reason(ReasonKind.NipsFins, Verdict.WithCare)];
+        if (other.IsTall || other.Fins == Fins.Trailing)
+            return [new Reason(ReasonKind.NipsTrailingFins, Verdict.KeepApart)];
+        return [new Reason(other.Fins is null ? ReasonKind.MayNipFins : ReasonKind.NipsFins, Verdict.WithCare)];
     }
 }

@@ -1,6 +1,6 @@
 namespace CareSheets.Tankmates.Aspects;
 
-/// <summary>Species of one genus: taken for its own kind, and perhaps for a mate.</summary>
+/// <summary>Species of one genus, taken for its own kind, and those of any that may cross.</summary>
 public sealed class KinAspect : IAspect
 {
     public string Name => "kin";
@@ -14,12 +14,10 @@ public sealed class KinAspect : IAspect
 
     public IEnumerable<Reason> Judge(Tankmate one, Tankmate other)
     {
-        if (one.Genus != other.Genus)
-            yield break;
-        if (one.OwnKind != Temper.Peaceful)
+        if (one.Genus == other.Genus && one.OwnKind != Temper.Peaceful)
             yield return new Reason(ReasonKind.TreatsKinAsOwn,
                 one.OwnKind == Temper.Fierce ? Verdict.KeepApart : Verdict.WithCare);
-        if (CrossingGenera.Contains(one.Genus))
+        if (CrossingGenera.Cross(one.Genus, other.Genus))
             yield return new Reason(ReasonKind.MayCross, Verdict.WithCare);
     }
 }
