@@ -47,9 +47,9 @@ internal sealed class PackingListCommand : Command<PackingListSettings>
         if (settings.Answers.Length > 0)
             list = new PackingListReader(matcher, answers, new DiagnosticBag()).Read(settings.File, shown)!;
         var law = new LineLaw(new RegulationFinder(bench.Law.Lists, collection.Store.Jurisdiction), collection);
-        list = list with { Lines = [.. list.Lines.Select(l => l with { Law = law.Of(l) })] };
-        var drafts = settings.NoDrafts ? new DraftedList(list, []) : NewSpecies.Draft(list, collection);
-        return Write(drafts, answers, bench.Bag, settings);
+        var names = new NewNames(collection);
+        list = list with { Lines = [.. list.Lines.Select(l => law.Of(l) with { NewName = names.Of(l) })] };
+        return Write(list, names, collection, answers, bench.Bag, settings);
     }
 
     /// <summary>Answers of the supplier's file, and those that people wrote into arrivals since.</summary>
@@ -93,15 +93,22 @@ internal sealed class PackingListCommand : Command<PackingListSettings>
             ("answer", answer), ("reason", reason));
 
     private static Receipt? Write(
-        DraftedList drafted, RememberedAnswers answers, DiagnosticBag bag, PackingListSettings settings)
+        PackingList list, NewNames names, SpeciesCollection collection, RememberedAnswers answers,
+        DiagnosticBag bag, PackingListSettings settings)
     {
         var file = Path.Combine(settings.ArrivalsFolder, settings.ArrivalName + ".yaml").Replace('\\', '/');
         var keptAs = settings.ArrivalName + Path.GetExtension(settings.File).ToLowerInvariant();
         if (keptAs.EndsWith(".yaml", StringComparison.Ordinal))
             keptAs += ".txt";
+        var carried = new CarriedOver(
+            collection.Arrivals.Arrivals.FirstOrDefault(a => a.Name == settings.ArrivalName), list);
         var receipt = new Receipt(
-            drafted.List, drafted.Drafts, file,
-            ArrivalText.Print(drafted.List, settings.Supplier, settings.Day, keptAs), !settings.LookOnly);
+            list, carried, file,
+            ArrivalText.Print(list, settings.Supplier, settings.Day, keptAs, carried), !settings.LookOnly)
+        {
+            NewNames = [.. list.Lines.Where(l => l.NewName is not null).DistinctBy(l => l.NewName)
+                .Select(l => (l, names.FamilyElsewhere(l.NewName!.Genus)))],
+        };
         if (settings.LookOnly)
             return receipt;
         if (File.Exists(file) && !settings.Again)
@@ -109,9 +116,9 @@ internal sealed class PackingListCommand : Command<PackingListSettings>
             bag.Add(PackingListCodes.ThereAlready, SourceSpan.WholeFile(file), ("file", file));
             return null;
         }
-        var staged = receipt.Stage(settings, answers, keptAs);
-        if (staged.Commit() is not { } reason)
-            return receipt;
+        var (staged, files) = receipt.Stage(settings, answers, keptAs);
+        if (files.Commit() is not { } reason)
+            return staged;
         bag.Add(PackingListCodes.CantWrite, SourceSpan.WholeFile(file), ("reason", reason));
         return null;
     }

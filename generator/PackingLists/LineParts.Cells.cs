@@ -1,0 +1,81 @@
+using System.Text.RegularExpressions;
+
+namespace CareSheets.PackingLists;
+
+/// <summary>Cells of columns whose heading says what their marks mean.</summary>
+internal sealed partial class LineParts
+{
+    /// <summary>A cell of a column that says what its marks mean: M under Sex is a male, 1,2 a male and two females.</summary>
+    public void TakeSex(string cell)
+    {
+        if (cell is "M" or "m" or "F" or "f")
+            Sex = cell is "M" or "m" ? "male" : "female";
+        else if (Ratio().Match(cell) is { Success: true } ratio)
+            TakeRatio(cell, ratio);
+        else if (TakeFrom(cell) is { Length: > 0 } text)
+            Doubt($"{text}: in the column of the sex");
+    }
+
+    private void TakeRatio(string cell, Match ratio)
+    {
+        Sex = (ratio.Groups["males"].Value, ratio.Groups["females"].Value) switch
+        {
+            ("1", "1") => "pairs",
+            ("1", "2") => "trios",
+            _ => "",
+        };
+        if (Sex.Length == 0)
+            Doubt($"{cell}: in the column of the sex");
+    }
+
+    /// <summary>What is no word for a provenance is a place, unless it is a mark that only the supplier knows.</summary>
+    public void TakeProvenance(string cell)
+    {
+        if (cell is "TB" or "tb")
+            Provenance = "bred";
+        else if (cell is "W" or "w")
+            Provenance = "wild";
+        else if (TakeFrom(cell) is { Length: > 0 } left)
+            TakePlace(left, "origin");
+    }
+
+    /// <summary>A cell that names a place. Of a mark nobody knows what it says, and no place is made of it.</summary>
+    public void TakePlace(string cell, string column)
+    {
+        if (Mark().IsMatch(cell))
+            Doubt($"{cell}: in the column of the {column}");
+        else
+            _places.Add(cell);
+    }
+
+    /// <summary>A count that is no plain number: six pairs, 20 males. Gives the number of fish where that is sure.</summary>
+    public int? TakeOddCount(string cell)
+    {
+        if (LineCount.WithWord(cell) is ({ } number, { } word) && ListWords.Find(word) is { Kind: WordKind.Sex } known)
+        {
+            Sex = known.Meaning;
+            if (Sex is not ("pairs" or "trios"))
+                return LineCount.Of(number);
+            Doubt($"{cell}: {number} {Sex}, or {number} fish");
+        }
+        else
+            Doubt($"{cell}: in the column of the count");
+        return null;
+    }
+
+    public void TakeSizeCell(string cell, string unitOfHeading)
+    {
+        if (cell.Length == 0)
+            return;
+        Size = LineSize.OfCell(cell, unitOfHeading);
+        if (Size.Length > 0)
+            return;
+        if (LineSize.IsNumber(cell))
+            Doubt($"{cell}: a size in cm or in inches");
+        else
+            SizeMark = cell;
+    }
+
+    [GeneratedRegex(@"^[A-Z]{1,3}\d?$", RegexOptions.IgnoreCase)]
+    private static partial Regex Mark();
+}
