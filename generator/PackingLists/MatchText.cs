@@ -29,12 +29,13 @@ public static class MatchText
 
     private static string Doubted(MatchedLine line) => line.NewName is { } name
         ? $"a new name; if it is right, draft its entry: arrival \"{name}\""
+        : line.Match.Doubt == Doubt.OnlyLike && !line.Likely.Any() ? Doubted(Doubt.NothingLikeIt)
         : Doubted(line.Match.Doubt);
 
     private static string Doubted(Doubt doubt) => doubt switch
     {
         Doubt.None or Doubt.OnlyLike => "only like a known name",
-        Doubt.NothingLikeIt => "nothing like it is known here",
+        Doubt.NothingLikeIt => "nothing near to it is known here",
         Doubt.Qualified => "the supplier is not sure (cf., aff., sp. or ?)",
         Doubt.Hybrid => "a hybrid",
         Doubt.TwoTargets => "more than one species fits",

@@ -43,6 +43,25 @@ public sealed class StockPageTests
         Assert.Equal("2.40 each", line.Price); // the toy shop names no currency
     }
 
+    [Theory]
+    [InlineData("EB: a mark, an author or a place", "EB", "leopard", "bred in aquaria", "“leopard”, males")]
+    [InlineData("leopard: a strain or a species", "Wrenholt", "leopard", "bred in aquaria, Wrenholt", "males")]
+    [InlineData("M: male or medium", "Wrenholt", "leopard", "bred in aquaria, Wrenholt", "“leopard”")]
+    [InlineData("6: six of them", "Wrenholt", "leopard", "bred in aquaria, Wrenholt", "“leopard”, males")]
+    public void What_the_list_leaves_open_is_not_told_to_customers(
+        string open, string place, string strain, string source, string kind)
+    {
+        var line = Assert.Single(Assert.Single(With(("2026-11-24-a", $$"""
+            supplier: Larkwater Imports
+            date: 2026-11-24
+            batches:
+              - { said: zebras, entry: danio-rerio, alive: 28, unclear: ["{{open}}"], sex: male, strain: {{strain}},
+                  place: {{place}}, provenance: bred }
+
+            """)).At<NewArrivalsPage>("new-arrivals.html").Here).Batches);
+        Assert.Equal((source, kind), (line.Source, line.Kind));
+    }
+
     [Fact]
     public void What_is_on_its_way_is_told_apart_and_without_a_number()
     {
