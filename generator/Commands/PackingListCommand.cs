@@ -49,7 +49,7 @@ internal sealed class PackingListCommand : Command<PackingListSettings>
         var law = new LineLaw(new RegulationFinder(bench.Law.Lists, collection.Store.Jurisdiction), collection);
         var names = new NewNames(collection);
         list = list with { Lines = [.. list.Lines.Select(l => law.Of(l) with { NewName = names.Of(l) })] };
-        return Write(list, names, collection, answers, bench.Bag, settings);
+        return Write(list, collection, answers, bench.Bag, settings);
     }
 
     /// <summary>Answers of the supplier's file, and those that people wrote into arrivals since.</summary>
@@ -93,8 +93,8 @@ internal sealed class PackingListCommand : Command<PackingListSettings>
             ("answer", answer), ("reason", reason));
 
     private static Receipt? Write(
-        PackingList list, NewNames names, SpeciesCollection collection, RememberedAnswers answers,
-        DiagnosticBag bag, PackingListSettings settings)
+        PackingList list, SpeciesCollection collection, RememberedAnswers answers, DiagnosticBag bag,
+        PackingListSettings settings)
     {
         var file = Path.Combine(settings.ArrivalsFolder, settings.ArrivalName + ".yaml").Replace('\\', '/');
         var keptAs = settings.ArrivalName + Path.GetExtension(settings.File).ToLowerInvariant();
@@ -104,11 +104,7 @@ internal sealed class PackingListCommand : Command<PackingListSettings>
             collection.Arrivals.Arrivals.FirstOrDefault(a => a.Name == settings.ArrivalName), list);
         var receipt = new Receipt(
             list, carried, file,
-            ArrivalText.Print(list, settings.Supplier, settings.Day, keptAs, carried), !settings.LookOnly)
-        {
-            NewNames = [.. list.Lines.Where(l => l.NewName is not null).DistinctBy(l => l.NewName)
-                .Select(l => (l, names.FamilyElsewhere(l.NewName!.Genus)))],
-        };
+            ArrivalText.Print(list, settings.Supplier, settings.Day, keptAs, carried), !settings.LookOnly);
         if (settings.LookOnly)
             return receipt;
         if (File.Exists(file) && !settings.Again)

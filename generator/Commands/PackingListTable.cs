@@ -36,12 +36,11 @@ internal static class PackingListTable
     /// <summary>Names that nobody here knows to be valid, each with the command that drafts its entry.</summary>
     private static IEnumerable<string> NewNames(Receipt receipt)
     {
-        if (receipt.NewNames.Count == 0)
-            yield break;
-        yield return "New names. Where one is right, draft its entry, then read the list again with --again:";
-        foreach (var (line, family) in receipt.NewNames)
-            yield return $"  line {Number(line.Line.Line)}: arrival \"{line.NewName}\"" +
-                (family is null ? "" : $" --family {family}");
+        var lines = receipt.List.Lines.Where(l => l.NewName is not null).DistinctBy(l => l.NewName).ToList();
+        if (lines.Count > 0)
+            yield return "New names. Where one is right, draft its entry, then read the list again with --again:";
+        foreach (var line in lines)
+            yield return $"  line {Number(line.Line.Line)}: arrival \"{line.NewName}\"";
     }
 
     private static IEnumerable<string> Carried(Receipt receipt)

@@ -8,9 +8,6 @@ internal sealed record Receipt(PackingList List, CarriedOver Carried, string Fil
     /// <summary>Files in which what was there is kept; none where nothing was.</summary>
     public IReadOnlyList<string> Backups { get; private init; } = [];
 
-    /// <summary>New names with the family that <c>arrival</c> has to be told, or none.</summary>
-    public IReadOnlyList<(MatchedLine Line, string? Family)> NewNames { get; init; } = [];
-
     /// <summary>The receipt with all its files, for writing together.</summary>
     public (Receipt Receipt, StagedFiles Files) Stage(
         PackingListSettings settings, RememberedAnswers answers, string keptAs)

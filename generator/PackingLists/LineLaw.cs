@@ -19,6 +19,10 @@ public sealed class LineLaw(RegulationFinder finder, SpeciesCollection collectio
             .ToHashSet(),
     };
 
+    /// <summary>What they say of a species that has no entry; nothing where no list names it.</summary>
+    public string? Of(ScientificName name, string? family) =>
+        Say(name.ToString(), AskedTaxon.Of(name, family, GenusTable.Known.Find(name.Genus)?.Order), isGuess: false);
+
     private IReadOnlyList<string> Said(MatchedLine line)
     {
         var asked = line.Entry is { } entry && collection.Find(entry) is { } known

@@ -11,8 +11,6 @@ namespace CareSheets.PackingLists;
 /// </summary>
 public sealed class NewNames(SpeciesCollection collection)
 {
-    private readonly HashSet<string> _former = [.. collection.FormerNames.Values.Select(f => f.Name.Genus)];
-
     /// <summary>Nothing where the line was taken, or names no species that relatives here can draft.</summary>
     public ScientificName? Of(MatchedLine line) =>
         line.Entry is null && line.Line.Reading is { Name: { Subspecies: null } name, IsPlain: true, Rest.Length: 0 } &&
@@ -26,12 +24,6 @@ public sealed class NewNames(SpeciesCollection collection)
 
     private bool HasRelatives(string genus) =>
         collection.Genera.Any(g => g.Name == genus) ||
-        (!_former.Contains(genus) && FamilyElsewhere(genus) is not null);
-
-    /// <summary>The family by the table of genera, where the genus has no entry and its family has.</summary>
-    public string? FamilyElsewhere(string genus) =>
-        collection.Genera.All(g => g.Name != genus) && GenusTable.Known.Find(genus) is { Family: var family } &&
-        collection.Families.Any(f => f.Name == family)
-            ? family
-            : null;
+        (collection.FormerGenera.All(f => f.Former != genus) && GenusTable.Known.Find(genus) is { Family: var family } &&
+            collection.Families.Any(f => f.Name == family));
 }
