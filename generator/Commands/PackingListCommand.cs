@@ -18,7 +18,7 @@ internal sealed class PackingListCommand : Command<PackingListSettings>
         var bench = new Workbench(settings);
         var output = new ConsoleOutput(settings);
         var receipt = Receive(bench, settings);
-        var found = bench.Bag.Sorted();
+        List<Diagnostic> found = [.. bench.Bag.Sorted().Where(IsOfTheList)];
         if (settings.Json)
             ConsoleOutput.Plain(PackingListJson.Print(receipt, found));
         else
@@ -30,6 +30,10 @@ internal sealed class PackingListCommand : Command<PackingListSettings>
         var asks = receipt?.List.Lines.Any(l => l.Entry is null) ?? true;
         return bench.Bag.HasErrors || asks ? ExitCode.ContentNeedsAPerson : ExitCode.Clean;
     }
+
+    /// <summary>What else is to be said of the content is for <c>proof</c> to say, unless it stands in the way.</summary>
+    private static bool IsOfTheList(Diagnostic found) =>
+        found.Severity == Severity.Error || PackingListCodes.All.Contains(found.Code);
 
     /// <summary>Nothing when an error stands in the way; then nothing was written.</summary>
     internal static Receipt? Receive(Workbench bench, PackingListSettings settings)

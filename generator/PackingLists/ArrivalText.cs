@@ -66,8 +66,8 @@ public static class ArrivalText
     private static void Add(StringBuilder text, MatchedLine matched, IReadOnlyDictionary<string, string> fields)
     {
         Line(text, $"  # {OneLine(MatchText.Why(matched))}");
-        foreach (var candidate in matched.Perhaps)
-            Line(text, $"  # {(matched.Likely.Contains(candidate) ? "perhaps" : "hardly")} {MatchText.Why(candidate)}");
+        foreach (var candidate in matched.Likely)
+            Line(text, $"  # perhaps {MatchText.Why(candidate)}");
         foreach (var law in matched.Law)
             Line(text, $"  # LAW: {OneLine(law)}");
         var begin = "  - ";

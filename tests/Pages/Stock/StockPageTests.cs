@@ -71,6 +71,14 @@ public sealed class StockPageTests
     }
 
     [Fact]
+    public void An_arrival_that_is_half_unpacked_stands_in_both_lists_under_two_ids()
+    {
+        var half = Zebras.Replace("count: 3, alive: 3", "entry: betta-splendens, count: 3", StringComparison.Ordinal);
+        var page = With(("2026-11-24-a", half)).At<NewArrivalsPage>("new-arrivals.html");
+        Assert.Equal(("2026-11-24-a", "coming-2026-11-24-a"), (page.Here[0].Id, page.Coming[0].Id));
+    }
+
+    [Fact]
     public void The_page_of_a_species_tells_what_is_in_and_others_tell_nothing()
     {
         var fact = Assert.Single(Toy.Species("danio-rerio").Stock);
