@@ -73,7 +73,8 @@ public sealed record Batch
     /// not told it.
     /// </summary>
     public bool IsOpen(string word) => Unclear.Any(question => Regex.IsMatch(
-        question, $@"(?<!\w){Regex.Escape(word.Trim())}(?!\w)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant));
+        question, $@"(?<!\w){Regex.Escape(word.Trim())}(?!\w)",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant));
 
     /// <summary>Whether its bags have been opened, for only then is the number alive known.</summary>
     public bool IsUnpacked => Alive is not null;

@@ -14,8 +14,8 @@ internal static class NewPlaces
         var genus = collection.Genera.FirstOrDefault(g => g.Name == name.Genus);
         var known = GenusTable.Known.Find(name.Genus)?.Family;
         if (familyName is null && genus is null && Left(collection, name.Genus) is { Length: > 0 } now)
-            return (null, $"All species that were in {name.Genus} here have moved, to {now}: look up where this one is " +
-                $"today. If it is still a {name.Genus}, name the family: --family {known ?? "NAME"}.");
+            return (null, $"All species that were in {name.Genus} here have moved, to {now}: look up where this one " +
+                $"is today. If it is still a {name.Genus}, name the family: --family {known ?? "NAME"}.");
         var asked = familyName ?? genus?.Parent ?? known;
         if (asked is null)
             return (null, $"No entry is of the genus {name.Genus}. Name its family: --family NAME." +

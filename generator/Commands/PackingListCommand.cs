@@ -31,7 +31,7 @@ internal sealed class PackingListCommand : Command<PackingListSettings>
         return bench.Bag.HasErrors || asks ? ExitCode.ContentNeedsAPerson : ExitCode.Clean;
     }
 
-    /// <summary>What else is to be said of the content is for <c>proof</c> to say, unless it stands in the way.</summary>
+    /// <summary>All else about the content is for <c>proof</c> to say, unless it stands in the way.</summary>
     private static bool IsOfTheList(Diagnostic found) =>
         found.Severity == Severity.Error || PackingListCodes.All.Contains(found.Code);
 

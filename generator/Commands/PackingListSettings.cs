@@ -26,7 +26,7 @@ internal sealed partial class PackingListSettings : ContentSettings
     public string[] Answers { get; init; } = [];
 
     [CommandOption("--again")]
-    [Description("Read the list of an arrival anew; what people wrote stays, and the file as it was is kept beside it.")]
+    [Description("Read an arrival's list anew; what people wrote stays, and the old file is kept beside it.")]
     public bool Again { get; init; }
 
     [CommandOption("--look")]

@@ -53,7 +53,7 @@ internal static class PackingListTable
         foreach (var gone in receipt.Carried.Gone)
             yield return $"What was written for “{Short(gone.Said.Value)}” goes, for the list has no such line.";
         if (receipt.Backups.Count > 0)
-            yield return $"What was there, remarks behind # and all, is kept as {string.Join(" and ", receipt.Backups)}.";
+            yield return $"What was there, with its remarks, is kept as {string.Join(" and ", receipt.Backups)}.";
     }
 
     private static Table Of(PackingList list)

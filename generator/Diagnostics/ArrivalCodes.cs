@@ -44,8 +44,8 @@ public static class ArrivalCodes
 
     public static readonly DiagnosticCode LeftOpen = new("AR912", Note,
         "The list leaves open: {unclear}",
-        "Ask the supplier or look at the fish, write what it is into its field, and take the question out of unclear. " +
-        "Customers are told nothing that stands in one.");
+        "Ask the supplier or look at the fish, write what it is into its field, and take the question out of " +
+        "unclear. Customers are told nothing that stands in one.");
 
     public static readonly IReadOnlyList<DiagnosticCode> All =
     [

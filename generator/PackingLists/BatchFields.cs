@@ -3,7 +3,7 @@ using CareSheets.Arrivals;
 
 namespace CareSheets.PackingLists;
 
-/// <summary>A batch as the fields of its file: names, and values as YAML has them. What is not known is left out.</summary>
+/// <summary>A batch as the fields of its file, in YAML. What is not known is left out.</summary>
 internal static class BatchFields
 {
     /// <summary>In the order of the file.</summary>

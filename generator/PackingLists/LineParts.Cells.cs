@@ -5,7 +5,7 @@ namespace CareSheets.PackingLists;
 /// <summary>Cells of columns whose heading says what their marks mean.</summary>
 internal sealed partial class LineParts
 {
-    /// <summary>A cell of a column that says what its marks mean: M under Sex is a male, 1,2 a male and two females.</summary>
+    /// <summary>M under Sex is a male, F a female, and 1,2 a male with two females.</summary>
     public void TakeSex(string cell)
     {
         if (cell is "M" or "m" or "F" or "f")
@@ -28,7 +28,7 @@ internal sealed partial class LineParts
             Doubt($"{cell}: in the column of the sex");
     }
 
-    /// <summary>What is no word for a provenance is a place, unless it is a mark that only the supplier knows.</summary>
+    /// <summary>What is no word for a provenance is a place, or a mark that only the supplier knows.</summary>
     public void TakeProvenance(string cell)
     {
         if (cell is "TB" or "tb")
@@ -48,7 +48,7 @@ internal sealed partial class LineParts
             _places.Add(cell);
     }
 
-    /// <summary>A count that is no plain number: six pairs, 20 males. Gives the number of fish where that is sure.</summary>
+    /// <summary>Six pairs, 20 males: gives the number of fish where that is sure.</summary>
     public int? TakeOddCount(string cell)
     {
         if (LineCount.WithWord(cell) is ({ } number, { } word) && ListWords.Find(word) is { Kind: WordKind.Sex } known)

@@ -88,7 +88,8 @@ internal sealed partial class LineParts
 
     /// <summary>Words written apart or together: tank bred, tank-bred, wild caught, long fin.</summary>
     [GeneratedRegex(
-        @"\b(?:tank|captive|farm)[ -](?:bred|raised)\b|\bwild[ -]caught\b|\bmixed[ -]colou?rs\b|\b(?:long|hi)[ -]fin\b|\bsub[ -]total\b",
+        @"\b(?:tank|captive|farm)[ -](?:bred|raised)\b|\bwild[ -]caught\b|\bmixed[ -]colou?rs\b|" +
+        @"\b(?:long|hi)[ -]fin\b|\bsub[ -]total\b",
         RegexOptions.IgnoreCase)]
     private static partial Regex Joined();
 }

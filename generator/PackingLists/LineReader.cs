@@ -103,7 +103,8 @@ internal sealed partial class LineReader(ListColumns columns, Func<string, bool>
         if (counted is null && cell.Length > 0)
             return parts.TakeOddCount(cell);
         if (counted is not null && bags is null && parts.Sex is "pairs" or "trios")
-            parts.Doubt(string.Create(CultureInfo.InvariantCulture, $"{counted}: {counted} {parts.Sex}, or {counted} fish"));
+            parts.Doubt(string.Create(
+                CultureInfo.InvariantCulture, $"{counted}: {counted} {parts.Sex}, or {counted} fish"));
         return counted ?? (bags is not null && per is not null ? bags * per : null);
     }
 

@@ -62,7 +62,7 @@ internal static partial class LineSize
     [GeneratedRegex(Parted)]
     private static partial Regex Fraction();
 
-    /// <summary>Halves, quarters and eighths that stand before the sign of inches, or at the other end of its range.</summary>
+    /// <summary>Halves, quarters and eighths before the sign of inches, or at the other end of its range.</summary>
     [GeneratedRegex(
         Parted + @"(?=\s*(?:[-–]\s*\d[\d ./]*)?\s*(?:""|″|''|in(?:ch(?:es)?)?\b))", RegexOptions.IgnoreCase)]
     private static partial Regex Inches();

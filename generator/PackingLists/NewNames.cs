@@ -24,6 +24,6 @@ public sealed class NewNames(SpeciesCollection collection)
 
     private bool HasRelatives(string genus) =>
         collection.Genera.Any(g => g.Name == genus) ||
-        (collection.FormerGenera.All(f => f.Former != genus) && GenusTable.Known.Find(genus) is { Family: var family } &&
-            collection.Families.Any(f => f.Name == family));
+        (collection.FormerGenera.All(f => f.Former != genus) &&
+            GenusTable.Known.Find(genus) is { Family: var family } && collection.Families.Any(f => f.Name == family));
 }

@@ -35,7 +35,7 @@ internal static class FewRelatives
     {
         var (own, others) = (Waters(entry), Waters(other));
         var name = other.ScientificName.Value;
-        return own.Count + others.Count == 0 || entry.Origin.Habitats.Count == 0 || other.Origin.Habitats.Count == 0 ? ""
+        return entry.Origin.Habitats.Count == 0 || other.Origin.Habitats.Count == 0 ? ""
             : others.Except(own).ToList() is { Count: > 0 } more
                 ? $"{name} lives in {string.Join(" and ", more)} by its entry, this one does not, which may be why. "
             : own.Except(others).ToList() is { Count: > 0 } mine

@@ -70,8 +70,8 @@ public sealed class RenameTests
     }
 
     [Theory]
-    [InlineData("Danio rerio", "Brachydanio Rerio", "Brachydanio Rerio can't be a new name", "Did you mean Brachydanio rerio?")]
-    [InlineData("Danio rerio", "brachydanio rerio", "brachydanio rerio can't be a new name", "Did you mean Brachydanio rerio?")]
+    [InlineData("Danio rerio", "Brachydanio Rerio", "Brachydanio Rerio can't be", "Did you mean Brachydanio rerio?")]
+    [InlineData("Danio rerio", "brachydanio rerio", "brachydanio rerio can't be", "Did you mean Brachydanio rerio?")]
     [InlineData("Danio rerio", "Brachydanio", "Brachydanio can't be a new name", "as in Danio rerio.")]
     [InlineData("Danio", "brachydanio", "brachydanio can't be a new name", "Did you mean Brachydanio?")]
     [InlineData("Dano rerio", "Brachydanio rerio", "No entry is called Dano rerio today", "Did you mean Danio rerio?")]

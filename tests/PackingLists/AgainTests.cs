@@ -96,8 +96,9 @@ public sealed class AgainTests
     }
 
     private static string Written(Batch batch) => string.Join("\n",
-        batch.Alive?.Value, batch.Tank, batch.System?.Value, batch.Price, batch.Days, batch.Water?.Text, batch.Size?.Text,
-        batch.Cause, batch.Gone?.Value, batch.Note, string.Join(", ", batch.Losses.Select(l => (l.Date.Value, l.Count.Value))));
+        batch.Alive?.Value, batch.Tank, batch.System?.Value, batch.Price, batch.Days, batch.Water?.Text,
+        batch.Size?.Text, batch.Cause, batch.Gone?.Value, batch.Note,
+        string.Join(", ", batch.Losses.Select(l => (l.Date.Value, l.Count.Value))));
 
     private static Arrival Arrival(Workshop workshop)
     {

@@ -30,7 +30,8 @@ public sealed class OddLinesTests
     {
         var read = List($"{Heading}\n{Others}{line}\n").Lines;
         Assert.Equal(4, read.Count);
-        Assert.Equal((count, sex, question), (read[3].Line.Count, read[3].Line.Sex, read[3].Line.Unclear.SingleOrDefault()));
+        var last = read[3].Line;
+        Assert.Equal((count, sex, question), (last.Count, last.Sex, last.Unclear.SingleOrDefault()));
     }
 
     [Theory]
@@ -54,8 +55,8 @@ public sealed class OddLinesTests
     {
         using var file = new TemporaryList(text);
         var bag = new DiagnosticBag();
-        var list = new PackingListReader(
-            CollectionNames.Matcher(RealContent.Collection), new RememberedAnswers([]), bag).Read(file.Path, "list.csv");
+        var matcher = CollectionNames.Matcher(RealContent.Collection);
+        var list = new PackingListReader(matcher, new RememberedAnswers([]), bag).Read(file.Path, "list.csv");
         Assert.True(list is not null, ToySite.Told(bag));
         return list;
     }

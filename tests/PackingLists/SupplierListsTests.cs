@@ -86,7 +86,8 @@ public sealed class SupplierListsTests(ITestOutputHelper output)
         [
             ("count", Text(line.Count), right.Count), ("size", Text(line.Size), right.Size),
             ("sex", Text(line.Sex), right.Sex), ("provenance", Text(line.Provenance), right.Provenance),
-            ("strain", Text(line.Strain), right.Strain), ("unclear", line.Unclear.Count > 0 ? "yes" : "no", right.Unclear),
+            ("strain", Text(line.Strain), right.Strain),
+            ("unclear", line.Unclear.Count > 0 ? "yes" : "no", right.Unclear),
         ];
         return parts.Where(p => p.Right != ListAnswer.Unsaid && p.Read != p.Right)
             .Select(p => $"{p.Part} {p.Read} instead of {p.Right}: {right.List}, line {right.Line}: {line.Said}");

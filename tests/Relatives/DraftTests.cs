@@ -58,7 +58,7 @@ public sealed class DraftTests
         Assert.Equal(("alone", "1"), (draft.At("company.lives")!.Text, draft.At("company.group")!.Text));
     }
 
-    /// <summary>A small armoured catfish whose genus has no entry: by its large end alone an angelfish could not eat it.</summary>
+    /// <summary>A small catfish of a new genus: by its large end alone an angelfish could not eat it.</summary>
     [Fact]
     public void The_length_is_careful_at_both_ends_for_tanks_are_filled_by_one_and_prey_by_the_other()
     {

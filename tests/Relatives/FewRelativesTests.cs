@@ -5,7 +5,7 @@ using CareSheets.Tests.Support;
 
 namespace CareSheets.Tests.Relatives;
 
-/// <summary>What a writer is told to do about a value that does not fit, by how many of its genus it was held against.</summary>
+/// <summary>What to do about a value that does not fit, by how many of its genus it was held against.</summary>
 public sealed class FewRelativesTests
 {
     private static readonly ComparedFigure Hardness = Figure("hardness");
