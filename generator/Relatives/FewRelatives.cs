@@ -35,7 +35,7 @@ internal static class FewRelatives
     {
         var (own, others) = (Waters(entry), Waters(other));
         var name = other.ScientificName.Value;
-        return entry.Origin.Habitats.Count == 0 || other.Origin.Habitats.Count == 0 ? ""
+        return !IsTold(entry) || !IsTold(other) ? ""
             : others.Except(own).ToList() is { Count: > 0 } more
                 ? $"{name} lives in {string.Join(" and ", more)} by its entry, this one does not, which may be why. "
             : own.Except(others).ToList() is { Count: > 0 } mine
@@ -43,9 +43,14 @@ internal static class FewRelatives
             : "";
     }
 
+    private static bool IsTold(Entry entry) => entry.Origin.Habitats.Count > 0 || IsSalty(entry);
+
+    private static bool IsSalty(Entry entry) => entry.Range("salinity") is not null;
+
     private static List<string> Waters(Entry entry) =>
     [
-        .. HabitatKind.All.Where(k => k.IsOf(entry.Origin.Habitats.Select(h => h.Value)))
-            .Select(k => k.Name == "rift lake" ? "a rift lake" : k.Name),
+        .. HabitatKind.All.Where(k => k.IsOf(entry.Origin.Habitats.Select(h => h.Value))).Select(k => k.Name)
+            .Concat(IsSalty(entry) ? ["brackish water"] : []).Distinct()
+            .Select(kind => kind == "rift lake" ? "a rift lake" : kind),
     ];
 }
