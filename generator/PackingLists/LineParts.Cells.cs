@@ -56,11 +56,20 @@ internal sealed partial class LineParts
             Sex = known.Meaning;
             if (Sex is not ("pairs" or "trios"))
                 return LineCount.Of(number);
+            if (number == "1")
+                return Sex == "pairs" ? 2 : 3; // one fish is no pair
             Doubt($"{cell}: {number} {Sex}, or {number} fish");
         }
         else
             Doubt($"{cell}: in the column of the count");
         return null;
+    }
+
+    /// <summary>Of what is sold in pairs or trios nobody knows whether they were counted or their fish.</summary>
+    public void DoubtPairs(string count)
+    {
+        if (Sex is "pairs" or "trios")
+            Doubt(count == "1" ? $"1: one of the {Sex}, or 1 fish" : $"{count}: {count} {Sex}, or {count} fish");
     }
 
     public void TakeSizeCell(string cell, string unitOfHeading)

@@ -86,9 +86,10 @@ internal sealed partial class LineParts
     [GeneratedRegex(@"^(?<males>\d{1,2})[,/.+:](?<females>\d{1,2})$")]
     private static partial Regex Ratio();
 
-    /// <summary>Words written apart or together: tank bred, tank-bred, wild caught, long fin.</summary>
+    /// <summary>Words written apart or together: tank bred, tank-bred, long fin; L 90, but not L 10 cm.</summary>
     [GeneratedRegex(
         @"\b(?:tank|captive|farm)[ -](?:bred|raised)\b|\bwild[ -]caught\b|\bmixed[ -]colou?rs\b|" +
+        @"\bL \d{2,4}\b(?!\s*(?:cm|mm|in|[""″'/.,–-]))|" +
         @"\b(?:long|hi)[ -]fin\b|\bsub[ -]total\b",
         RegexOptions.IgnoreCase)]
     private static partial Regex Joined();

@@ -64,22 +64,24 @@ internal sealed partial class LineReader(ListColumns columns, Func<string, bool>
     {
         var first = TradeCode.TakeFrom(main, []).TrimStart().Split(' ')[0];
         if (!first.EndsWith('.') && !isGenus(Capital(first)))
-            return Read(Capital(parts.TakeFrom(main)), parts);
+            return Read(Capital(parts.TakeFrom(main)), "", parts);
         var left = parts.TakeFrom(StrainWords.TakeBrackets(main, parts));
         var strain = StrainWords.In(left);
         foreach (var word in strain)
             parts.AddForm(word.Trim('(', ')', ',', '.', '/'));
-        var (text, reading) = Read(Capital(StrainWords.Without(left, strain)), parts);
+        var (text, reading) = Read(Capital(StrainWords.Without(left, strain)), string.Join(' ', strain), parts);
         return (reading.Epithets.Count == 0 ? Capital(left) : text, reading);
     }
 
-    private static (string Text, NameReading Reading) Read(string name, LineParts parts)
+    /// <summary>A word with a capital beside a colour may be a part of the strain: then that is open as well.</summary>
+    private static (string Text, NameReading Reading) Read(string name, string strain, LineParts parts)
     {
         var reading = NameReader.Read(name);
         foreach (var tag in reading.Tags)
             parts.AddForm(tag);
         if (reading is { Authorship.Length: > 0, Year: null } && !reading.Authorship.Contains('&'))
-            parts.Doubt($"{reading.Authorship.Trim('(', ')')}: a mark, an author or a place");
+            parts.Doubt($"{reading.Authorship.Trim('(', ')')}: a mark, an author or a place" +
+                (strain.Length == 0 ? "" : $", or a part of the strain {strain}"));
         return (name, reading);
     }
 
@@ -102,9 +104,8 @@ internal sealed partial class LineReader(ListColumns columns, Func<string, bool>
         var cell = row.Cell(columns[ColumnRole.Count]);
         if (counted is null && cell.Length > 0)
             return parts.TakeOddCount(cell);
-        if (counted is not null && bags is null && parts.Sex is "pairs" or "trios")
-            parts.Doubt(string.Create(
-                CultureInfo.InvariantCulture, $"{counted}: {counted} {parts.Sex}, or {counted} fish"));
+        if (counted is { } fish && bags is null)
+            parts.DoubtPairs(fish.ToString(CultureInfo.InvariantCulture));
         return counted ?? (bags is not null && per is not null ? bags * per : null);
     }
 

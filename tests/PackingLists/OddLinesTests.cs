@@ -20,6 +20,8 @@ public sealed class OddLinesTests
     [InlineData("Nobody's fish;4 x 25;;;", 100, "", null)]
     [InlineData("Danio rerio;10;pr;;", 10, "pairs", "10: 10 pairs, or 10 fish")]
     [InlineData("Danio rerio trio;5;;;", 5, "trios", "5: 5 trios, or 5 fish")]
+    [InlineData("Danio rerio;1 trio;;;", 3, "trios", null)]
+    [InlineData("Danio rerio pair;1;;;", 1, "pairs", "1: one of the pairs, or 1 fish")]
     [InlineData("Danio rerio;9;1,2;;", 9, "trios", "9: 9 trios, or 9 fish")]
     [InlineData("Danio rerio;9;2,3;;", 9, "", "2,3: in the column of the sex")]
     [InlineData("Danio rerio;9;;F;", 9, "", "F: in the column of the origin")]

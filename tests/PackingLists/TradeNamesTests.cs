@@ -35,6 +35,16 @@ public sealed class TradeNamesTests
         Assert.Equal(strain, line.Line.Strain);
     }
 
+    [Theory]
+    [InlineData("Panaque sp. L 90 pap", "L090", "")]
+    [InlineData("Panaque sp. L-90", "L090", "")]
+    [InlineData("Danio rerio L 10 cm", null, "10 cm")] // a size mark before a size is no code
+    public void A_code_with_a_space_in_it_is_still_one(string said, string? code, string size)
+    {
+        var line = Read(said).Line;
+        Assert.Equal((code, size), (line.Reading.TradeCodes.SingleOrDefault(), line.Size));
+    }
+
     [Fact]
     public void A_code_without_an_entry_is_told_as_the_clue_that_it_is() => Assert.Equal(
         "a genus, and no species; no entry has the code L144", MatchText.Why(Read("L144 Ancistrus gold")));
@@ -75,6 +85,7 @@ public sealed class TradeNamesTests
     [Theory]
     [InlineData("Danio rerio EB", "EB: a mark, an author or a place")]
     [InlineData("Pterophyllum altum WC Orinoco", "Orinoco: a mark, an author or a place")]
+    [InlineData("Poecilia wingei Black Bar", "Bar: a mark, an author or a place, or a part of the strain Black")]
     public void No_place_is_written_while_it_is_open(string said, string unclear)
     {
         var line = Read(said).Line;
