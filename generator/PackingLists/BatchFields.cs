@@ -42,7 +42,8 @@ internal static class BatchFields
         ("provenance", ProvenanceWord.Of(batch.Provenance)),
         ("price", batch.Price?.ToString(CultureInfo.InvariantCulture) ?? ""),
         ("tank", Text(batch.Tank ?? "")), ("system", Text(batch.System?.Value ?? "")), ("days", Number(batch.Days)),
-        ("water", batch.Water is { } water ? YamlText.Quoted(water.Typed) : ""), ("losses", List(batch.Losses.Select(Loss))),
+        ("water", batch.Water is { } water ? YamlText.Quoted(water.Typed) : ""),
+        ("losses", List(batch.Losses.Select(Loss))),
         ("cause", Text(batch.Cause ?? "")), ("gone", batch.Gone is { } gone ? Day(gone.Value) : ""),
         ("note", batch.Note is { } note ? YamlText.Quoted(note) : ""),
     ]);
