@@ -2,6 +2,7 @@ using System.ComponentModel;
 using CareSheets.Collection;
 using CareSheets.Names;
 using CareSheets.Pages;
+using CareSheets.Relatives;
 using CareSheets.Species;
 using CareSheets.Tankmates;
 using CareSheets.Tankmates.Tanks;
@@ -51,8 +52,10 @@ internal sealed class TankmatesCommand : Command<TankmatesSettings>
         }
         if (settings.Names.FirstOrDefault(n => Find(collection, n) is null) is { } unknown)
             return WrongName(unknown, collection);
+        var relatives = new Lazy<RelativesEngine>(() => RelativesEngine.Ask(collection)); // many need no answer
         var gathering = Gathering.Of(
-            settings.Names.Select(n => Tankmate.Of(Find(collection, n)!, collection)),
+            settings.Names.Select(n => Tankmate.Of(
+                Find(collection, n)!, collection, (entry, range) => relatives.Value.Suggest(entry, range))),
             collection.Ranges, settings.Reading?.Tank);
         var site = new Site(collection, words, settings.UnitSystem);
         ConsoleOutput.Plain(settings.Json
@@ -68,6 +71,12 @@ internal sealed class TankmatesCommand : Command<TankmatesSettings>
 
     private static int WrongName(string name, SpeciesCollection collection)
     {
+        if (collection.Known.Drafts.Contains(EntryNames.Slug(name)))
+        {
+            Console.Error.WriteLine(
+                $"{name} is a draft, which nobody has read through: check every line, and take out draft: true.");
+            return ExitCode.WrongUse;
+        }
         var known = collection.Entries.Select(e => e.Name)
             .Concat(collection.FormerNames.Keys)
             .Concat(collection.Entries.SelectMany(e => e.VernacularNames.Select(v => v.Value)));

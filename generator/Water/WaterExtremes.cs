@@ -2,7 +2,7 @@ using CareSheets.Quantities;
 
 namespace CareSheets.Water;
 
-/// <summary>Figures beyond which somebody's pen or unit has slipped, for sums that would compute with anything.</summary>
+/// <summary>Figures beyond which a pen or a unit has slipped, for sums that compute with anything.</summary>
 public static class WaterExtremes
 {
     /// <summary>In °dH or °dKH; sea water has about 350 °dH of general hardness (from memory).</summary>

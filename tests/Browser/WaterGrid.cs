@@ -106,7 +106,10 @@ internal static class WaterGrid
     {
         double?[] ammonia = [null, 0.05, 8], acids = [null, 6.2, 7.65, 8], degrees = [null, 3], hours = [null, 2, 26];
         (double? PH, double? Warmth, double? KH)[] tanks =
-            [(7.9, 25, 12), (6.2, null, 1.5), (null, 26, 4), (7.1, 24, null), (6.6, 22, 5), (9.9, 25, 0), (7.2, 23, 6), (8.3, null, 9)];
+        [
+            (7.9, 25, 12), (6.2, null, 1.5), (null, 26, 4), (7.1, 24, null), (6.6, 22, 5), (9.9, 25, 0), (7.2, 23, 6),
+            (8.3, null, 9),
+        ];
         foreach (var celsius in new[] { 22.0, 61 })
             foreach (var pH in acids)
                 foreach (var total in ammonia)

@@ -91,7 +91,7 @@ public sealed class WaterPageTests(BrowserFixture browser)
         Assert.True(await behind.IsHiddenAsync());
         await page.FillAsync("#bag-temperature", "22 °C");
         Assert.StartsWith("Not into this tank yet: its pH is 2.5 above", await answer.InnerTextAsync());
-        Assert.Equal(3, await answer.Locator("li").CountAsync());
+        Assert.Equal(5, await answer.Locator("li").CountAsync());
         Assert.DoesNotContain("Float", await answer.InnerTextAsync(), StringComparison.Ordinal);
         Assert.True(await behind.IsVisibleAsync());
         Assert.DoesNotContain("Tank to bag", await behind.TextContentAsync(), StringComparison.Ordinal);

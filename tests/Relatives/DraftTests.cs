@@ -64,9 +64,17 @@ public sealed class DraftTests
         Assert.DoesNotContain(draft.Values, v => v.Path.StartsWith("cautions", StringComparison.Ordinal));
         var fields = DraftText.Print(draft).Split('\n').Where(l => !l.StartsWith('#')).ToList();
         Assert.DoesNotContain(fields, l => l.Contains("countryCode", StringComparison.Ordinal));
-        foreach (var duty in new[] { "origin", "laws", "venom" })
+        foreach (var duty in new[] { "origin", "laws", "venom", "lifeSpan", "foods", "habits", "tank.needs" })
             Assert.Contains(draft.Missing, m => m.Contains(duty, StringComparison.Ordinal));
     }
+
+    [Theory]
+    [InlineData("Danio", "Danionidae", "Cypriniformes", "silence means fresh water")]
+    [InlineData("Carinotetraodon", "Tetraodontidae", "Tetraodontiformes", "Dichotomyctere nigroviridis does")]
+    public void Salt_is_asked_for_with_the_relative_that_needs_it(
+        string genus, string family, string order, string why) => Assert.Contains(
+        Draft(genus, family, order).Missing,
+        m => m.StartsWith("care.salinity", StringComparison.Ordinal) && m.Contains(why, StringComparison.Ordinal));
 
     [Theory]
     [InlineData("Danio", "Danionidae", "Cypriniformes")]

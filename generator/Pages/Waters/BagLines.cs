@@ -11,11 +11,14 @@ public sealed class BagLines(WaterText text)
 {
     private readonly BagOrder _order = new(text);
 
-    /// <summary>The order, what stands over its reasons, and those.</summary>
+    /// <summary>The order and what is said of every bag; what stands over the reasons, and those.</summary>
     public IReadOnlyList<string> All(BagOutcome outcome) =>
-        [.. _order.Of(outcome), text.Say("bag_why"), .. Outcomes(outcome), .. Cautions(outcome)];
+    [
+        .. _order.Of(outcome), text.Say("caution_NoAirstone"), text.Say("caution_SourcesDisagree"),
+        text.Say("bag_why"), .. Outcomes(outcome), .. Cautions(outcome),
+    ];
 
-    /// <summary>Ammonia now, aired and, where they may be mixed, mixed; a span where something is not measured.</summary>
+    /// <summary>Ammonia now, aired and, where they may mix, mixed; a span where something is not measured.</summary>
     private IEnumerable<string> Outcomes(BagOutcome outcome)
     {
         if (outcome is { Now: { } now, Aired: { } aired })
@@ -39,7 +42,7 @@ public sealed class BagLines(WaterText text)
                 : text.Say("bag_tank", ("rise", Digits.OfPH(Math.Abs(rise.InPH))), ("ratio", Digits.Of(ratio)));
     }
 
-    /// <summary>Those that the order does not hold already.</summary>
+    /// <summary>Those that do not stand above already.</summary>
     private IEnumerable<string> Cautions(BagOutcome outcome)
     {
         foreach (var caution in outcome.Cautions)
@@ -50,8 +53,6 @@ public sealed class BagLines(WaterText text)
                 yield return text.Say(
                     "caution_NotMeasured", ("figures", string.Join(", ", Unmeasured(outcome))),
                     ("kh", Degrees(Assumed.Alkalinity)), ("ph", text.Span(Assumed.BagPH)));
-            else if (caution is BagCaution.NoAirstone or BagCaution.SourcesDisagree)
-                yield return text.Say($"caution_{caution}");
         }
     }
 

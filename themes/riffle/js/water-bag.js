@@ -178,15 +178,15 @@ var caresheetsBag = (function () {
       unmeasured.length > 0 && say("caution_NotMeasured", {
         figures: unmeasured.join(", "), ph: acid(constants.assumedPH), kh: degrees(constants.assumedAlkalinity),
       }),
-      say("caution_NoAirstone"), say("caution_SourcesDisagree"),
     ].filter(Boolean);
   }
 
-  /** The order, what stands over its reasons, and those. @param {Record<string, number | undefined>} bag @param {Record<string, number | undefined>} tank */
+  /** The order and what is said of every bag; what stands over the reasons, and those. @param {Record<string, number | undefined>} bag @param {Record<string, number | undefined>} tank */
   function lines(bag, tank) {
     const outcome = judge(bag, tank);
     const reason = reasonOf(outcome);
-    return [...order(outcome, reason), say("bag_why"), ...outcomes(outcome, adviceOf(reason)), ...cautions(outcome)];
+    return [...order(outcome, reason), say("caution_NoAirstone"), say("caution_SourcesDisagree"),
+      say("bag_why"), ...outcomes(outcome, adviceOf(reason)), ...cautions(outcome)];
   }
 
   return { lines };
