@@ -31,9 +31,11 @@ internal sealed class TankmatesSettings : ContentSettings
     private static string Say(TankProblem problem) => problem switch
     {
         TankProblem.NotThreeSides => "write length x width x height, as in 120x40x50cm, or a volume, as in 240L.",
-        TankProblem.NotALength => "each side is a length in cm, mm, m, in or ft, with a decimal point, as in 60.5x30x36cm.",
+        TankProblem.NotALength =>
+            "each side is a length in cm, mm, m, in or ft, with a decimal point, as in 60.5x30x36cm.",
         TankProblem.NotAVolume =>
-            "a volume has a unit, L, US gal or imp gal, as in 1.5L or \"63 US gal\"; three sides are written 120x40x50cm.",
+            "a volume has a unit, L, US gal or imp gal, as in 1.5L or \"63 US gal\"; three sides are written " +
+            "120x40x50cm.",
         TankProblem.Impossible => "a side is between 10 cm and 10 m, and a volume between 1 L and 1000 m³.",
     };
 }
