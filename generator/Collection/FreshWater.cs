@@ -15,6 +15,10 @@ public static class FreshWater
     /// <summary>Its lowest keep salinity is above that of fresh water.</summary>
     public static bool NeedsSalt(Entry entry) => Salinity(entry)?.Of(RangeKind.Keep)?.Range.Value.Low > UpTo;
 
+    /// <summary>Its entry speaks of salt, and not only to say that it lives in fresh water.</summary>
+    public static bool BearsSalt(Entry entry) =>
+        Salinity(entry) is { } salinity && !(salinity.Of(RangeKind.Keep)?.Range.Value.High <= UpTo);
+
     /// <summary>Whether the entry is silent on salt, and that can mean nothing but fresh water.</summary>
     public static bool GoesWithoutSaying(Entry entry, SpeciesCollection collection) =>
         Salinity(entry) is null && NeedyRelative(collection, entry.Genus, entry.Family.Value) is null;
