@@ -66,7 +66,8 @@ public sealed class DraftTests
         var length = QuantityText.Parse(draft.At("adult.length")!.Text, DimensionCatalogue.Length, true).Value;
         var sure = EstimateMaker.ForNew(Engine, draft.Place, "adult.length")!.Range!.Sure;
         Assert.True(length.Low <= sure.Low && length.High >= sure.High && length.Low > sure.Low - 1, length.Text);
-        var angelfish = Tankmate.Of(RealContent.Collection.Find("pterophyllum-scalare")!, RealContent.Collection).Body;
+        var angelfish = Tankmate.Of(
+            RealContent.Collection.Find("pterophyllum-scalare")!, RealContent.Collection, Engine.Suggest).Body;
         Verdict Eaten(Stretch size) => Predation.Judge(
             angelfish, new Body(size, LengthBasis.Total, BodyShape.Fusiform, Mouth.Small, Appetite.None));
         Assert.Equal(Verdict.Suits, Eaten(Stretch.Exactly(length.High!.Value)));
