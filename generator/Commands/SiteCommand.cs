@@ -57,7 +57,7 @@ internal sealed class SiteCommand : Command<SiteSettings>
             return null;
 
         say("Judging tankmates");
-        var mates = Acquaintances.Of(collection);
+        var mates = Acquaintances.Of(collection, relatives.Suggest);
         say("Making the pages");
         var site = new Site(collection, words, settings.UnitSystem) { Relatives = relatives, Law = bench.Law };
         var pages = PageSet.Make(site, mates, prose);
