@@ -31,7 +31,7 @@ public static class FindData
         return new[] { entry.Order.Value, entry.Family.Value }
             .Concat(new FamilyNames(site).NoteOf(entry.Family.Value)?.VernacularNames.Select(n => n.Value) ?? [])
             .Concat(countries.Select(c => CountryName.Of(c, site.Words)))
-            .Concat(regions.Select(r => site.Words.Or($"region.{r}", r)))
+            .Concat(regions.Select(r => RegionName.Of(r, site.Words)))
             .Concat(entry.Origin.WaterBodies.Select(w => w.Value));
     }
 }

@@ -37,5 +37,5 @@ public sealed class RegionCatalogueTests
 
     [Fact]
     public void Every_country_but_Antarctica_lies_somewhere() =>
-        Assert.Equal(["AQ"], CountryCatalogue.All.Where(c => RegionCatalogue.Of(c.Code).Count == 0).Select(c => c.Code));
+        Assert.Equal("AQ", Assert.Single(CountryCatalogue.All, c => RegionCatalogue.Of(c.Code).Count == 0).Code);
 }

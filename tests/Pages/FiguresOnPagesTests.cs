@@ -40,9 +40,9 @@ public sealed class FiguresOnPagesTests
     }
 
     [Theory]
-    [InlineData(UnitSystem.Both, "4.5 cm TL (1.8 in TL)", "80 cm long, 100 L", "32 in long, 30 US gal")]
-    [InlineData(UnitSystem.Metric, "4.5 cm TL", "80 cm long, 100 L", "")]
-    [InlineData(UnitSystem.US, "1.8 in TL", "32 in long, 30 US gal", "")] // 1.77 in; 31.5 in; 26.4 gal: upward
+    [InlineData(UnitSystem.Both, "4.5 cm (1.8 in)", "80 cm long, 100 L", "32 in long, 30 US gal")]
+    [InlineData(UnitSystem.Metric, "4.5 cm", "80 cm long, 100 L", "")]
+    [InlineData(UnitSystem.US, "1.8 in", "32 in long, 30 US gal", "")] // 1.77 in; 31.5 in; 26.4 gal: upward
     public void Fish_and_tank_are_rounded_upward(UnitSystem units, string fish, string tank, string other)
     {
         var room = ToySite.Read(units).Species("danio-rerio").Room;

@@ -89,7 +89,9 @@ public sealed class LinkedPagesTests
     public void Countries_have_their_names_and_waters_their_own_addresses()
     {
         var origins = Toy.At<OriginsPage>("origins/index.html");
-        Assert.Equal(["Bangladesh", "India", "Myanmar", "Thailand"], origins.Countries.Select(c => c.Text));
+        Assert.Equal(
+            ["South-eastern Asia: Myanmar, Thailand", "Southern Asia: Bangladesh, India"],
+            origins.Regions.Select(r => $"{r.Name}: {string.Join(", ", r.Countries.Select(c => c.Text))}"));
         Assert.Equal(["../origins/water-ganges-basin.html", "../origins/water-salween-basin.html"],
             origins.Waters.Select(w => w.Href));
         Assert.Equal("Danio rerio", Assert.Single(Toy.At<OriginPage>("origins/in.html").Species).ScientificName);

@@ -24,6 +24,7 @@
   const told = find(".filter__told");
   const heading = find(".species-table__caption h2");
   const body = find(".species-table tbody");
+  const copy = /** @type {HTMLTemplateElement} */ (find("#near-copy"));
 
   const species = Array.from(body.rows ?? body.children, (row, place) => {
     const own = names[place].flatMap((/** @type {string} */ n) => [...split(n), ...split(n.replace(/-/g, ""))]);
@@ -141,9 +142,7 @@
 
   /** A button that looks for a name. @param {string} name */
   function offer(name) {
-    const button = document.createElement("button");
-    button.type = "button";
-    button.className = "filter__near";
+    const button = /** @type {HTMLElement} */ (copy.content.firstElementChild?.cloneNode(true));
     button.textContent = name;
     button.addEventListener("click", () => { field.value = name; field.focus(); show(); });
     return button;
