@@ -96,6 +96,7 @@ public sealed class FilterTests(BrowserFixture browser)
         var (shown, heading, told) = await StateAsync(page);
         Assert.Equal((0, "0 species"), (shown, heading));
         Assert.StartsWith("Nothing here is called plecostomus. Did you mean ", told, StringComparison.Ordinal);
+        Assert.All(await page.Locator(".filter__near").AllInnerTextsAsync(), name => Assert.EndsWith(" pleco", name));
         await page.Locator(".filter__near").First.ClickAsync();
         Assert.InRange((await StateAsync(page)).Shown, 1, 3);
         await page.Locator("#filter-text").FillAsync("<b>xyzzy</b>");
@@ -110,6 +111,8 @@ public sealed class FilterTests(BrowserFixture browser)
         Assert.StartsWith(
             "Nothing here is called otto. Shown is what is spelt nearly so: oto.", (await StateAsync(page)).Told,
             StringComparison.Ordinal);
+        await page.Locator("#filter-text").FillAsync("beta"); // and not the Meta, a river
+        Assert.Contains("spelt nearly so: betta.", (await StateAsync(page)).Told, StringComparison.Ordinal);
     }
 
     [Fact]

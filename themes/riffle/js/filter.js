@@ -96,7 +96,11 @@
     return rows[a.length][b.length];
   }
 
-  /** Words in use here that are one slip away, or two for a long word. @param {string[]} wanted @returns {string[]} */
+  /**
+   * Words in use here that are one slip away, or two for a long word; those that begin alike before others.
+   * @param {string[]} wanted
+   * @returns {string[]}
+   */
   function nearly(wanted) {
     if (wanted[0].length < 4 || species.some((one) => tierOf(wanted, one) < tiers.none))
       return wanted;
@@ -106,9 +110,9 @@
     }));
     const least = Math.min(...all.map((near) => near.apart));
     const most = wanted[0].length < 6 ? 1 : 2;
-    return least > most ? wanted
-      : all.filter((near) => near.apart === least && (least < 2 || near.word[0] === wanted[0][0]))
-        .map((near) => near.word);
+    const near = all.filter((n) => n.apart === least).map((n) => n.word);
+    const alike = near.filter((word) => word[0] === wanted[0][0]);
+    return least > most || (least > 1 && alike.length === 0) ? wanted : alike.length > 0 ? alike : near;
   }
 
   /** @param {string} text */
@@ -116,12 +120,17 @@
     return new Set(Array.from(text, (_, i) => text.slice(i, i + 2)));
   }
 
-  /** Names that share most pairs of letters with what was typed. @param {string[]} typed @returns {string[]} */
+  /**
+   * Names with a word that was typed with more behind it, such as pleco, and names that share most pairs of letters.
+   * @param {string[]} typed
+   * @returns {string[]}
+   */
   function nearest(typed) {
-    const letters = typed.filter((word) => word.length > 2).map(pairs);
-    const alike = (/** @type {string} */ word, /** @type {Set<string>} */ wanted) => {
+    const letters = typed.filter((word) => word.length > 2).map((word) => ({ word, pairs: pairs(word) }));
+    const alike = (/** @type {string} */ word, /** @type {typeof letters[0]} */ wanted) => {
       const own = pairs(word);
-      return 2 * Array.from(own).filter((two) => wanted.has(two)).length / (own.size + wanted.size);
+      const shared = Array.from(own).filter((two) => wanted.pairs.has(two)).length;
+      return word.length > 3 && wanted.word.startsWith(word) ? 1 : 2 * shared / (own.size + wanted.pairs.size);
     };
     return species.map((one) => ({
       name: one.name,
