@@ -64,7 +64,7 @@ internal sealed class SiteCommand : Command<SiteSettings>
         bench.Bag.Add(PaperNotes.Of(pages));
         var files = Render(pages, new PageRenderer(theme, words), bench.Bag);
         var feed = ArrivalFeed.Make(site);
-        var data = MateData.Make(site, mates).Append(WaterData.Make(site))
+        var data = MateData.Make(site, mates).Append(WaterData.Make(site)).Append(FindData.Make(site))
             .Select(d => new SiteFile(d.Address, Encoding.UTF8.GetBytes(d.Text)));
         var style = CardPageMaker.Style(collection.Store.Cards.Size);
         bench.Bag.Add(words.Missing);
