@@ -19,6 +19,15 @@ internal static partial class LineCount
         return count is > 0 and <= 100_000 ? (int)count : null;
     }
 
+    /// <summary>
+    /// A number of fish at the end of a line that is one text, and the text without it. That of a code, as in L 90,
+    /// is none.
+    /// </summary>
+    public static (string Before, string Count) AtTheEnd(string line) =>
+        AtEnd().Match(line) is { Success: true } found
+            ? (found.Groups["before"].Value, found.Groups["count"].Value)
+            : (line, "");
+
     /// <summary>Whether a cell says a number in whatever form, such as <c>6 pr</c> or <c>20m</c>.</summary>
     public static bool HasFigure(string cell) => cell.Any(char.IsAsciiDigit);
 
@@ -33,6 +42,9 @@ internal static partial class LineCount
         @"(?<count>\d{1,3}(?:[.,]\d{3})|\d{1,6})(?:\.0+)?\s*(?:pcs?|stk|st|heads?)?\.?$",
         RegexOptions.IgnoreCase)]
     private static partial Regex Plain();
+
+    [GeneratedRegex(@"^(?<before>.*\p{L}.*[^\d\s.,–-])(?<!\b(?:L|LDA|C|CW))\s+(?<count>\d{1,5})$")]
+    private static partial Regex AtEnd();
 
     [GeneratedRegex(@"^(?<count>\d{1,5})\s*(?<word>[\p{L}♂♀]+)\.?$")]
     private static partial Regex Worded();

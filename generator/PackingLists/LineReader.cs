@@ -14,6 +14,7 @@ internal sealed partial class LineReader(ListColumns columns, Func<string, bool>
     {
         var parts = new LineParts();
         var (main, beside) = Names(row);
+        (main, var atTheEnd) = HasCounts || !row.IsOneText ? (main, "") : LineCount.AtTheEnd(main);
         if (!main.Any(char.IsLetter))
             return null;
         parts.TakeSizeCell(row.Cell(columns[ColumnRole.Size]), columns.SizeUnit);
@@ -23,7 +24,7 @@ internal sealed partial class LineReader(ListColumns columns, Func<string, bool>
         if (row.Cell(columns[ColumnRole.Place]) is { Length: > 0 } place)
             parts.TakePlace(place, "place");
         var name = NameOf(main, parts);
-        var count = CountOf(row, parts);
+        var count = HasCounts ? CountOf(row, parts) : Counted(LineCount.Of(atTheEnd), parts);
         return new PackedLine
         {
             Line = row.Line,
@@ -104,10 +105,19 @@ internal sealed partial class LineReader(ListColumns columns, Func<string, bool>
         var cell = row.Cell(columns[ColumnRole.Count]);
         if (counted is null && cell.Length > 0)
             return parts.TakeOddCount(cell);
-        if (counted is { } fish && bags is null)
-            parts.DoubtPairs(fish.ToString(CultureInfo.InvariantCulture));
-        return counted ?? (bags is not null && per is not null ? bags * per : null);
+        return Counted(bags is null ? counted : null, parts) ?? counted ??
+            (bags is not null && per is not null ? bags * per : null);
     }
+
+    private static int? Counted(int? fish, LineParts parts)
+    {
+        if (fish is { } number)
+            parts.DoubtPairs(number.ToString(CultureInfo.InvariantCulture));
+        return fish;
+    }
+
+    private bool HasCounts =>
+        columns[ColumnRole.Count] is not null || columns[ColumnRole.Bags] is not null;
 
     private int? Number(ListRow row, ColumnRole role) => LineCount.Of(row.Cell(columns[role]));
 

@@ -126,9 +126,9 @@ public sealed class BadListTests : IDisposable
 
     [Fact]
     public void A_decimal_comma_divides_no_list_of_one_column() => Assert.Equal(
-        ["danio-rerio 1.5 cm", "betta-splendens 5 cm"],
+        ["danio-rerio 1.5 cm 100", "betta-splendens 5 cm 4"],
         Read("one.csv", "Oldmere\nBox 1\nDescription\nDanio rerio 1,5cm 100\nBetta splendens 5cm 4\n").List!.Lines
-            .Select(l => $"{l.Entry} {l.Line.Size}"));
+            .Select(l => $"{l.Entry} {l.Line.Size} {l.Line.Count}"));
 
     [Fact]
     public void A_list_without_headings_is_read_by_what_stands_in_it() => Assert.Equal(
