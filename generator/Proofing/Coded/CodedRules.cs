@@ -9,6 +9,7 @@ internal static class CodedRules
     [
         VolumeAgainstSides.Text.Name, RoomForTheGrown.Text.Name, BorrowedFigure.Text.Name,
         VernacularOfTwo.Text.Name, SentenceTwice.Text.Name, LongUnread.Text.Name,
+        HazardDenied.Text.Name,
     ];
 
     /// <param name="collection">All entries.</param>
@@ -19,6 +20,7 @@ internal static class CodedRules
     [
         new VolumeAgainstSides(), new RoomForTheGrown(), new BorrowedFigure(collection),
         new VernacularOfTwo(collection.Entries), new SentenceTwice(sentences),
+        new HazardDenied(collection.Practice.Hazards),
         .. today is { } day ? new ICodedRule[] { new LongUnread(day) } : [],
     ];
 }
