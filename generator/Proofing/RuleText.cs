@@ -30,7 +30,7 @@ internal static class RuleText
 
     /// <summary>Where what is expected is not stated at all, the words that ask for it are shown.</summary>
     private static IEnumerable<string> Cause(SourceSpan? stated, Quote? caused) =>
-        stated is null && caused is not null ? [$"{Quoted(caused)} in {caused.Field}"] : [];
+        stated is null && caused is not null ? [Quoted(caused)] : [];
 
     private static string Quoted(Quote quote) => $"“{Excerpt.Of(Plain(quote.Words))}”";
 

@@ -20,6 +20,7 @@ internal sealed class LongUnread(DateOnly today) : ICodedRule
 
     public IEnumerable<Breach> Check(Entry entry) => entry.Reviewed.AddYears(Years) < today
         ? [Text.Breach(
-            entry, entry.Span, "reviewed", FormattableString.Invariant($"reviewed {entry.Reviewed:yyyy-MM-dd}"))]
+            entry, entry.Fields["reviewed"]?.Span ?? entry.Span, "reviewed",
+            FormattableString.Invariant($"reviewed {entry.Reviewed:yyyy-MM-dd}"))]
         : [];
 }

@@ -11,16 +11,16 @@ internal static class Affirmation
     [
         "no", "not", "never", "nor", "neither", "none", "nobody", "nothing", "nowhere", "without", "hardly", "scarcely",
         "seldom", "rarely", "cannot", "can't", "don't", "doesn't", "isn't", "aren't", "won't", "mustn't", "shouldn't",
-        "unlike", "instead", "rather", "avoid", "avoids", "refuse", "against", "whether", "if", "ask", "confirm",
-        "doubt", "myth", "wrongly", "mistake", "people", "shops", "books", "called", "labelled",
+        "unlike", "instead", "rather", "avoid", "avoids", "refuse", "against", "whether", "if", "where", "only", "ask",
+        "confirm", "doubt", "myth", "wrongly", "mistake", "people", "shops", "books", "called", "labelled",
     ];
 
-    /// <summary>What follows a thing that is named as a mistake.</summary>
+    /// <summary>What follows a thing that is named as a mistake, or allowed under a condition.</summary>
     private static readonly HashSet<string> Blame =
     [
         "not", "never", "cannot", "mistake", "wrong", "harm", "harms", "harmful", "kill", "kills", "cruel", "unlawful",
         "illegal", "offence", "dangerous", "fatal", "bad", "worse", "wears", "hurts", "cuts", "ruins", "myth",
-        "nonsense", "relative", "relatives", "cousin", "cousins",
+        "nonsense", "relative", "relatives", "cousin", "cousins", "only", "where", "if",
     ];
 
     private const int After = 6;

@@ -99,5 +99,6 @@ internal static class Denial
 
     private static bool HasNot(Said word, int until) => Between(word, until).Any(Nots.Contains);
 
-    private static IEnumerable<string> Between(Said word, int until) => Enumerable.Range(1, until - 1).Select(word.After);
+    private static IEnumerable<string> Between(Said word, int until) =>
+        Enumerable.Range(1, until - 1).Select(word.After);
 }
