@@ -59,8 +59,7 @@ internal sealed class ProofCommand : Command<ProofSettings>
     }
 
     private static bool IsChosen(Diagnostic found, ProofSettings settings) =>
-        settings.Entries.Length == 0 ||
-        settings.Entries.Any(e => found.Span.File.EndsWith($"/{EntryNames.FileOf(e)}", StringComparison.Ordinal));
+        settings.Entries.Length == 0 || EntryNames.Concerns(found, settings.Entries);
 
     private static int WrongName(string name, SpeciesCollection? collection)
     {

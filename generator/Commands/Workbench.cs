@@ -28,10 +28,17 @@ internal sealed class Workbench(ContentSettings settings)
         Files = content.Files;
         Law = content.Law;
         return content.Store is { } store
-            ? new CollectionLinker(content.Known, Bag) { Practice = content.Practice, Families = content.Families }
-                .Link(store, content.Entries, content.References, content.Glossary, content.Figures, content.Arrivals)
+            ? Linker(content, Bag).Link(
+                store, content.Entries, content.References, content.Glossary, content.Figures, content.Arrivals)
             : null;
     }
+
+    public static CollectionLinker Linker(Content content, DiagnosticBag bag) => new(content.Known, bag)
+    {
+        Practice = content.Practice,
+        Families = content.Families,
+        Unfinished = content.Unfinished,
+    };
 
     /// <summary>The prose of every entry that can be read, by the entry's name.</summary>
     public IReadOnlyDictionary<string, SpeciesProse> RenderProse(SpeciesCollection collection)
@@ -55,6 +62,7 @@ internal sealed class Workbench(ContentSettings settings)
         var proof = new RuleProof(collection, today);
         Bag.Add(proof.DescribeRules());
         Bag.Add(collection.Entries.SelectMany(proof.Describe));
+        Bag.Add(collection.Unfinished.SelectMany(e => UnfinishedProof.Of(e, collection, proof)));
         return [.. collection.Entries.SelectMany(proof.Waived)];
     }
 

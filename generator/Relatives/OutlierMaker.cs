@@ -34,10 +34,12 @@ internal static class OutlierMaker
         var (entry, middle) = (engine.Kinship.Entries[index], engine.Fits[figure].Values[index]!.Value.Middle);
         return engine.Fits.Index()
             .Where(other => other.Index != figure && other.Item.Values[index] is not null)
-            .Select(other => (other.Item.Figure, Off: engine.Others!.ForetoldWithout(other.Index, figure, index)?.Z(middle)))
-            .Where(other => Math.Abs(other.Off ?? double.MaxValue) <= Fits)
-            .OrderBy(other => Math.Abs(other.Off!.Value))
+            .Select(other => (other.Item.Figure, Off: Off(other.Index)))
+            .Where(other => other.Off <= Fits).OrderBy(other => other.Off)
             .Select(other => new BesideFigure(other.Figure, other.Figure.Own(entry)!)).FirstOrDefault();
+
+        double? Off(int other) => engine.Others!.ForetoldWithout(other, figure, index) is { } foretold
+            ? Math.Abs(foretold.Z(middle)) : null;
     }
 
     /// <summary>The writer's word on a figure, if it was given for the value that stands there now.</summary>

@@ -12,7 +12,8 @@ internal sealed class CountriesOfWater(SpeciesCollection collection) : ICodedRul
 {
     public static readonly CodedText Text = new(
         "countries-suit-the-waters", Severity.Warning,
-        "A country lies on another continent than the rest of its home", "Look the code up again, or the name of the water.",
+        "A country lies on another continent than the rest of its home",
+        "Look the code up again, or the name of the water.",
         "No freshwater fish lives by nature on both sides of an ocean", "common practice, no source");
 
     private const int FewestOthers = 2;
@@ -60,7 +61,7 @@ internal sealed class CountriesOfWater(SpeciesCollection collection) : ICodedRul
     /// <summary>Where no water helps, the continent that most of its countries are on is taken for right.</summary>
     private static IEnumerable<(Sourced<Country> Country, string Why)> AgainstOthers(List<Sourced<Country>> all)
     {
-        var most = all.GroupBy(c => c.Value.Continent).OrderByDescending(g => g.Count()).FirstOrDefault()?.First().Value;
+        var most = all.Select(c => c.Value).GroupBy(c => c.Continent).MaxBy(g => g.Count())?.First();
         return from country in all
                where most is not null && AreApart(most.Continent, country.Value.Continent)
                select (country, $"{most!.Code} ({most.Name}) is in {most.Continent}");

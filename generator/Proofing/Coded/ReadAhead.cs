@@ -18,7 +18,8 @@ internal sealed class ReadAhead(IReadOnlyList<Entry> entries, DateOnly today) : 
 
     public string Name => Text.Name;
 
-    public IEnumerable<Breach> Check(Entry entry) => _clockIsRight && entry.Reviewed > today
+    public IEnumerable<Breach> Check(Entry entry) =>
+        _clockIsRight && entry.Reviewed > today && entry.Reviewed != DateOnly.MaxValue // which stands in for none
         ? [Text.Breach(entry, entry.Fields["reviewed"]?.Span ?? entry.Span, "reviewed", FormattableString.Invariant(
             $"reviewed {entry.Reviewed:yyyy-MM-dd}, and today is {today:yyyy-MM-dd}"))]
         : [];

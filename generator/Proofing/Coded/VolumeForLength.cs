@@ -9,7 +9,7 @@ namespace CareSheets.Proofing.Coded;
 /// Where width and height of a tank are not stated, its volume leaves it a form that tanks have: were it as wide
 /// as high, either would be from a sixth of its length to a quarter more than that.
 /// </summary>
-/// <remarks>Tanks on sale lie from about a quarter of the length to the whole of it: common practice, no source.</remarks>
+/// <remarks>Tanks on sale lie from about a quarter of the length to the whole: common practice, no source.</remarks>
 internal sealed class VolumeForLength : ICodedRule
 {
     public static readonly CodedText Text = new(
@@ -59,8 +59,10 @@ internal sealed class VolumeForLength : ICodedRule
             ($"{Figure(volume * 10)} L", length, volume * 10),
         ];
         var own = tank.Length.Value.Unit.Symbol;
-        var fits = slips.Where((slip, i) => (i > 1 || !slip.Text.EndsWith($" {own}", StringComparison.Ordinal)) &&
-            Side(slip.Length, slip.Volume) / slip.Length is >= OrdinaryFrom and <= OrdinaryTo).Select(s => s.Text).ToList();
+        var fits = slips
+            .Where((slip, i) => i > 1 || !slip.Text.EndsWith($" {own}", StringComparison.Ordinal))
+            .Where(slip => Side(slip.Length, slip.Volume) / slip.Length is >= OrdinaryFrom and <= OrdinaryTo)
+            .Select(slip => slip.Text).ToList();
         return fits.Count == 0 ? "" : $"; {string.Join(" or ", fits)} would suit the other figure";
     }
 

@@ -20,7 +20,7 @@ internal sealed class YearOfWork(IReadOnlyDictionary<string, Reference> referenc
 
     public IEnumerable<Breach> Check(Entry entry)
     {
-        if (WrittenAuthor.Read(entry.Authorship.Value.Text) is not { Year: { } year } || Surname(entry) is not { } first)
+        if (WrittenAuthor.Read(entry.Authorship.Value.Text)?.Year is not { } year || Surname(entry) is not { } first)
             return [];
         var works = entry.References.Where(r => references.ContainsKey(r.Value))
             .Where(r => references[r.Value].Author.Contains(first, StringComparison.OrdinalIgnoreCase)).ToList();
