@@ -31,7 +31,7 @@ internal sealed class ProofCommand : Command<ProofSettings>
             return RenameCommand.Rehearse(change, settings);
         var bench = new Workbench(settings);
         var output = new ConsoleOutput(settings);
-        var collection = bench.ReadCollection();
+        var collection = bench.ReadCollection(evenWithoutShop: true);
         IReadOnlyList<AcceptedDiagnostic> accepted = [];
         if (collection is not null)
         {

@@ -1,10 +1,13 @@
 using CareSheets.Collection;
 using CareSheets.Diagnostics;
 using CareSheets.Pages;
+using CareSheets.Paper;
 using CareSheets.Proofing;
+using CareSheets.Quantities;
 using CareSheets.Reading;
 using CareSheets.Regulations;
 using CareSheets.Rendering;
+using CareSheets.Species;
 
 namespace CareSheets.Commands;
 
@@ -21,17 +24,27 @@ internal sealed class Workbench(ContentSettings settings)
     public LawBook Law { get; private set; } = LawBook.Empty;
 
     /// <summary>Reads the content, checks it against its schemas and links it.</summary>
-    public SpeciesCollection? ReadCollection()
+    /// <param name="evenWithoutShop">
+    /// Whether to go on where store.yaml can't be used, for what else there is to say of the entries. The bag has an
+    /// error then.
+    /// </param>
+    public SpeciesCollection? ReadCollection(bool evenWithoutShop = false)
     {
         if (new ContentReader(settings.Content, settings.Schemas, Bag).Read() is not { } content)
             return null;
         Files = content.Files;
         Law = content.Law;
-        return content.Store is { } store
-            ? Linker(content, Bag).Link(
-                store, content.Entries, content.References, content.Glossary, content.Figures, content.Arrivals)
-            : null;
+        if (content.Store is null && !(evenWithoutShop && Bag.HasErrors))
+            return null;
+        return Linker(content, Bag).Link(
+            content.Store ?? NoShop, content.Entries, content.References, content.Glossary, content.Figures,
+            content.Store is null ? [] : content.Arrivals);
     }
+
+    private static Store NoShop => new("", "", "", null, null, "en", UnitSystem.Both, "A4", null, null, [])
+    {
+        Cards = new CardForm(PaperSize.A6, PaperSize.A4),
+    };
 
     public static CollectionLinker Linker(Content content, DiagnosticBag bag) => new(content.Known, bag)
     {

@@ -35,8 +35,7 @@ public static class ReadingCodes
         "Type ordinary spaces instead; it probably came with pasted text.");
 
     public static readonly DiagnosticCode YamlSyntax = new("RD109", Error,
-        "This is not YAML: {reason}",
-        "A text with a colon, a hash or a bracket needs quotes around it.");
+        "This is not YAML: {reason}", "{remedy}");
 
     public static readonly DiagnosticCode DuplicateKey = new("RD110", Error,
         "The field {key} is here for the second time", "Keep one of the two.");

@@ -29,7 +29,10 @@ internal sealed class YamlReader(SourceFile file, int firstLine, DiagnosticBag b
         }
         catch (YamlException failure)
         {
-            bag.Add(ReadingCodes.YamlSyntax, Span(failure.Start, failure.End), ("reason", Reason(failure)));
+            var mistake = YamlMistake.Of(
+                yaml.Split('\n'), (int)failure.Start.Line, (int)failure.Start.Column, Reason(failure));
+            bag.Add(ReadingCodes.YamlSyntax, Span(failure.Start, failure.End),
+                ("reason", mistake.Reason), ("remedy", mistake.Remedy));
             return null;
         }
     }

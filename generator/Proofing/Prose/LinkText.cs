@@ -45,7 +45,7 @@ internal static partial class LinkText
         var slug = Slug.From(link.Groups["address"].Value.Replace(".md", "", StringComparison.Ordinal));
         return names.HasEntry(slug)
             ? $"Write [{link.Groups["text"].Value}]({slug}.md)."
-            : "An address has no blank in it, and stands right after the bracket: [zebra danio](danio-rerio.md).";
+            : "An address has no space in it, and stands right after the bracket: [zebra danio](danio-rerio.md).";
     }
 
     private static Diagnostic Describe(SourceSpan span, Match link, string path, string suggestion) =>
