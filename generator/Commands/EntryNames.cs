@@ -1,4 +1,5 @@
 using CareSheets.Diagnostics;
+using CareSheets.Relatives;
 
 namespace CareSheets.Commands;
 
@@ -18,13 +19,18 @@ internal static class EntryNames
         names.FirstOrDefault(n => !File.Exists(Path.Combine(content, "species", FileOf(n))));
 
     /// <summary>
-    /// Whether a finding is of one of these entries: told in its file, or at another's with a place in its file. The
-    /// relatives beside an odd figure are only compared with it.
+    /// Whether a finding is of one of these entries: told in its file, or at another's with a place in its file.
     /// </summary>
-    public static bool Concerns(Diagnostic found, IReadOnlyList<string> names)
-    {
-        IEnumerable<SourceSpan> spans = RelativesCodes.All.Contains(found.Code)
-            ? [found.Span] : found.Related.Select(r => r.Span).Prepend(found.Span);
-        return names.Any(n => spans.Any(s => s.File.EndsWith($"/{FileOf(n)}", StringComparison.Ordinal)));
-    }
+    public static bool Concerns(Diagnostic found, IReadOnlyList<string> names) =>
+        names.Any(n => IsOf(n, found.Span) || (HasParties(found) && found.Related.Any(r => IsOf(n, r.Span))));
+
+    private static bool IsOf(string name, SourceSpan span) =>
+        span.File.EndsWith($"/{FileOf(name)}", StringComparison.Ordinal);
+
+    /// <summary>
+    /// Relatives beside an odd value are only compared with it, unless they are so few that any may be the odd one.
+    /// </summary>
+    private static bool HasParties(Diagnostic found) => !RelativesCodes.All.Contains(found.Code) ||
+        ((found.Code == RelativesCodes.Apart || found.Code == RelativesCodes.ApartBySlip) &&
+            found.Related.Count(r => r.Span.File != found.Span.File) <= FewRelatives.Most);
 }

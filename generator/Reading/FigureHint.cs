@@ -17,7 +17,8 @@ internal static class FigureHint
         if (Needed.Contains(path))
             return $"As in {example}. Where nobody knows it yet, write draft: true until somebody does.";
         if (path.StartsWith("care.", StringComparison.Ordinal))
-            return $"Where nobody knows it, leave the line out: relatives are asked then. A figure looks like {example}.";
+            return "Where nobody knows it, leave the line out: relatives are asked then. " +
+                $"A figure looks like {example}.";
         return path.StartsWith("adult.", StringComparison.Ordinal) || path.StartsWith("tank.", StringComparison.Ordinal)
             ? $"Where nobody knows it, leave the line out. A figure looks like {example}."
             : $"As in {example}.";

@@ -82,8 +82,8 @@ internal sealed partial record YamlMistake(string Reason, string Remedy)
             l.Trim() is { Length: > 0 } and not ['#', ..] && (!isItem || IsItem(l)));
         if (before is null || SpacesOf(before) == SpacesOf(lines[line - 1]))
             return null;
-        return new($"this line begins with {Number(SpacesOf(lines[line - 1]))}, the {(isItem ? "item" : "line")} above " +
-            $"with {Number(SpacesOf(before))}",
+        var (here, above) = (Number(SpacesOf(lines[line - 1])), Number(SpacesOf(before)));
+        return new($"this line begins with {here}, the {(isItem ? "item" : "line")} above with {above}",
             "What belongs together begins with the same number of spaces; what stands inside takes two more.");
     }
 

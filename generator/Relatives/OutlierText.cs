@@ -35,6 +35,7 @@ public static class OutlierText
             ("beside", outlier.Beside is { } other ? $", beside {Named(other)}," : ""),
             ("first", First(outlier)),
             ("look", outlier.Beside is null ? "Look again. " : First(outlier)),
+            ("advice", FewRelatives.Advice(outlier)),
         ];
         var code = !outlier.IsSure ? RelativesCodes.StandsOut
             : outlier.Slip is null ? RelativesCodes.Apart

@@ -8,7 +8,8 @@ namespace CareSheets.Tests.Regulations;
 /// <summary>
 /// The lists of content/regulations as written down, held against what the laws themselves were
 /// reported to say: 50 CFR 16.13 as of 30 November 2010; 14 CCR 671; Implementing Regulations (EU)
-/// 2019/1262, 2022/1203 and 2025/1422; CITES after its 19th meeting (2022).
+/// 2019/1262, 2022/1203 and 2025/1422; CITES after its 19th meeting (2022). What stands there from memory is
+/// from memory here too.
 /// </summary>
 public sealed class LawOfThisContentTests
 {
@@ -29,7 +30,14 @@ public sealed class LawOfThisContentTests
     [InlineData("DE", "Gambusia affinis", RegulationEffect.Prohibited)]
     [InlineData("NL", "Misgurnus anguillicaudatus", RegulationEffect.Prohibited)]
     [InlineData("FR", "Lepomis gibbosus", RegulationEffect.Prohibited)]
+    [InlineData("GB-ENG", "Lepomis gibbosus", RegulationEffect.Prohibited)]
+    [InlineData("GB-NIR", "Channa argus", RegulationEffect.Prohibited)]
+    [InlineData("US", "Silurus glanis", RegulationEffect.Prohibited)]
+    [InlineData("US-CA", "Potamotrygon motoro", RegulationEffect.Prohibited)]
+    [InlineData("US-NV", "Pygocentrus nattereri", RegulationEffect.Prohibited)]
     [InlineData("GB-ENG", "Scleropages formosus", RegulationEffect.Trade)]
+    [InlineData("GB-ENG", "Scleropages inscriptus", RegulationEffect.Trade)]
+    [InlineData("GB-ENG", "Paratrygon aiereba", RegulationEffect.Trade)]
     [InlineData("BR", "Hypancistrus zebra", RegulationEffect.Trade)]
     [InlineData("CH", "Potamotrygon leopoldi", RegulationEffect.Permit)]
     public void Listed_fishes_are_found_by_a_bare_name(string place, string name, RegulationEffect effect) =>

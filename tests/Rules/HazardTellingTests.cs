@@ -46,9 +46,10 @@ public sealed class HazardTellingTests
     }
 
     [Theory]
-    [InlineData("puffer-flesh", "Its flesh is poisonous; never eat it.", true)]
-    [InlineData("puffer-flesh", "Treat every puffer as poisonous; nobody and no pet may eat one.", true)]
-    [InlineData("puffer-flesh", "Its flesh is not poisonous, and people eat it.", false)]
+    [InlineData("puffer-flesh", "It is poisonous; never eat it; call the emergency number if somebody did.", true)]
+    [InlineData("puffer-flesh", "It is poisonous and must never be eaten; after that it is an emergency.", true)]
+    [InlineData("puffer-flesh", "Poisonous: nobody and no pet may eat one, or it is an emergency.", true)]
+    [InlineData("puffer-flesh", "Its flesh is not poisonous, and people eat it; no emergency follows.", false)]
     [InlineData("outgrows-tanks", "It grows huge; rehome it through the shop and never release it.", true)]
     [InlineData("outgrows-tanks", "Return it to the shop when it is large, never into open water.", true)]
     [InlineData("outgrows-tanks", "It needs no new home when grown; never release it.", false)]

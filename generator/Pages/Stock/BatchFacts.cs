@@ -12,11 +12,12 @@ internal sealed class BatchFacts(Site site)
     /// <summary>How many there are by the last count; empty before the bags are opened.</summary>
     public string Count(Batch batch) => batch.Left is { } left ? Words.Count("stock.count", left) : "";
 
-    /// <summary>Strain, size and sex.</summary>
-    public string Kind(Batch batch) => Join(batch.Strain is { } strain ? $"“{strain}”" : "", Size(batch), Sex(batch));
+    /// <summary>Strain, size and sex, but nothing that the list leaves open.</summary>
+    public string Kind(Batch batch) => Join(
+        batch.Strain is { } strain && !batch.IsOpen(strain) ? $"“{strain}”" : "", Size(batch), Sex(batch));
 
     /// <summary>Caught or bred, and where: a question that customers ask first of all.</summary>
-    public string Source(Batch batch) => batch.Place is { } place
+    public string Source(Batch batch) => batch.Place is { } place && !batch.IsOpen(place)
         ? Words.Say("stock.source", ("how", Words[$"provenance.{batch.Provenance}"]), ("place", place))
         : Words[$"provenance.{batch.Provenance}"];
 
@@ -39,7 +40,9 @@ internal sealed class BatchFacts(Site site)
             ("basis", Words[$"mate_basis.{size.Basis}"]))
         : "";
 
-    private string Sex(Batch batch) => batch.Sex is { } sex ? Words[$"stock_sex.{sex}"] : "";
+    /// <summary>Of pairs it is the number that is open, and not that they are pairs.</summary>
+    private string Sex(Batch batch) =>
+        batch.Sex is { } sex && (sex is "pairs" or "trios" || !batch.IsOpen(sex)) ? Words[$"stock_sex.{sex}"] : "";
 
     private string Join(params string[] pieces) =>
         string.Join(Words["sentence.list_separator"], pieces.Where(p => p.Length > 0));
