@@ -80,10 +80,14 @@ public static class ReadingCodes
     public static readonly DiagnosticCode Draft = new("RD123", Note,
         "This entry is a draft and is not published", "Finish it and take out the line draft: true.");
 
+    public static readonly DiagnosticCode HyphenInside = new("RD124", Warning,
+        "A line with a hyphen goes on with the text above it, and is no item of its own",
+        "Begin it as far in as the item above, or put the text into one line.");
+
     public static readonly IReadOnlyList<DiagnosticCode> All =
     [
         Unreadable, NotUtf8, ControlCharacter, NoFrontMatter, NoClosingFence, TooLarge, TabIndent,
         OddSpace, YamlSyntax, DuplicateKey, Alias, Tag, TooDeep, ComplexKey, SecondDocument,
-        NotAMapping, NoProse, ByteOrderMark, CarriageReturns, FolderMissing, NoEntries, StrayFile, Draft,
+        NotAMapping, NoProse, ByteOrderMark, CarriageReturns, FolderMissing, NoEntries, StrayFile, Draft, HyphenInside,
     ];
 }

@@ -12,13 +12,16 @@ internal static class ExpectedForm
             .Where(s => !string.IsNullOrEmpty(s)))
         : "";
 
+    /// <summary>The form of what goes without saying.</summary>
+    private const string AnyLine = "one line of text";
+
     /// <summary>The form alone, with an example where there is one.</summary>
     public static string Form(JObject declared)
     {
         if (declared["x-dimension"]?.Value<string>() is { } key && DimensionCatalogue.Find(key) is { } dimension)
             return $"As in {dimension.Example}{(declared["x-basis"]?.Value<bool>() == true ? " TL" : "")}.";
         if (declared["x-form"]?.Value<string>() is { } form)
-            return $"Write {form}.";
+            return form == AnyLine ? "" : $"Write {form}.";
         if (declared["enum"] is JArray words)
             return $"One of: {string.Join(", ", words.Values<string>())}.";
         if (declared["items"] is JObject item)
@@ -31,7 +34,8 @@ internal static class ExpectedForm
     private static string List(JObject item) =>
         item["enum"] is JArray words
             ? $"A list, as in [{words.First()}], of: {string.Join(", ", words.Values<string>())}."
-            : item["x-form"]?.Value<string>() is { } form ? $"A list, as in [one, two], of {form}." : "";
+            : item["x-form"]?.Value<string>() is { } form && form != AnyLine ? $"A list, each {form}."
+        : "A list, as in [one, two].";
 
     private static JObject? Find(JObject schema, string path)
     {

@@ -25,7 +25,7 @@ internal static class FigureHint
     }
 
     /// <summary>Why a unit does not say how much.</summary>
-    public static string Why(string reason) => Enum.TryParse<AmbiguityReason>(reason, out var known) ? known switch
+    public static string Why(QuantityProblem problem) => ReasonOf(problem) switch
     {
         AmbiguityReason.WhichGallon => "a US gallon holds 3.785 L, an imperial one 4.546 L",
         AmbiguityReason.WhichSubstance => "of which substance it speaks is not said",
@@ -34,5 +34,18 @@ internal static class FigureHint
         AmbiguityReason.NeedsDensity =>
             "it may be grams in a litre or in a kilogram, and a specific gravity needs its temperature",
         AmbiguityReason.NeedsFactor => "dissolved solids follow from conductivity by a factor that varies",
-    } : "it is not plain which unit is meant";
+        null => "it is not plain which unit is meant",
+    };
+
+    /// <summary>How to say it plainly. Where the figure itself changes, another unit behind it would mislead.</summary>
+    public static string Way(QuantityProblem problem, string example) => ReasonOf(problem) switch
+    {
+        AmbiguityReason.NeedsDensity =>
+            $"Write the grams of salt that are weighed into a litre, as in {example}; the figure changes too.",
+        AmbiguityReason.NeedsFactor => $"Write what the meter shows, as in {example}; the figure changes too.",
+        _ => $"Write it with one of: {problem.Values.GetValueOrDefault("choices", "")}.",
+    };
+
+    private static AmbiguityReason? ReasonOf(QuantityProblem problem) =>
+        Enum.TryParse<AmbiguityReason>(problem.Values.GetValueOrDefault("reason", ""), out var known) ? known : null;
 }

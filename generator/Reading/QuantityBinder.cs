@@ -56,7 +56,7 @@ internal sealed class QuantityBinder(DiagnosticBag bag)
             ("text", part.Value), ("dimension", DimensionName.Of(expected)), ("expected", DimensionName.Of(expected)),
             ("example", expected.Example), ("units", string.Join(", ", expected.Units.Select(u => u.Spellings[0]))),
             ("suggestion", expected.Example), ("advice", FigureHint.ForNoNumber(text.Value, path, example)),
-            ("why", FigureHint.Why(problem.Values.GetValueOrDefault("reason", ""))),
+            ("why", FigureHint.Why(problem)), ("way", FigureHint.Way(problem, example)),
         ];
         return Diagnostic.Of(CodeOf(problem.Kind), part.Span, [.. known, .. problem.Values.Select(Named)]);
     }

@@ -69,8 +69,15 @@ internal sealed class SchemaCheck(ContentSchema schema, DiagnosticBag bag)
         or ValidationErrorKind.ObjectExpected or ValidationErrorKind.ArrayExpected
         or ValidationErrorKind.NullExpected or ValidationErrorKind.NoTypeValidates;
 
-    private string FormOf(ValidationError error, string field) =>
-        ExpectedForm.Of(schema, field) is { Length: > 0 } form ? form : error.Schema.Description ?? "";
+    /// <summary>Where the field stands in a definition that many share, the schema of the error knows of it.</summary>
+    private string FormOf(ValidationError error, string field)
+    {
+        if (ExpectedForm.Of(schema, field) is { Length: > 0 } form)
+            return form;
+        return error.Kind == ValidationErrorKind.PropertyRequired &&
+            error.Schema.ActualProperties.TryGetValue(error.Property ?? "", out var missing)
+                ? missing.Description ?? "" : error.Schema.Description ?? "";
+    }
 
     private static string SuggestField(ValidationError error)
     {

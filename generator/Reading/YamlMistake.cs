@@ -30,6 +30,9 @@ internal sealed partial record YamlMistake(string Reason, string Remedy)
             return new($"no text can begin with {At(text, column)}", Quotes);
         if (Says("invalid mapping") || Says("mapping values are not allowed"))
             return SecondColon(text) ?? Indent(lines, line) ?? Unknown(said);
+        if (Says("node content"))
+            return new("something is missing here, or a sign is one too many",
+                "Look for a bracket, a comma or a colon before it.");
         if (Says("'-' indicator"))
             return InList(text, lines, line) ?? Unknown(said);
         if (Says("expected key") || Says("simple key") || Says("expected ':'"))
@@ -101,6 +104,6 @@ internal sealed partial record YamlMistake(string Reason, string Remedy)
     private static string At(string text, int column) =>
         column >= 1 && column <= text.Length ? text[column - 1].ToString() : "this sign";
 
-    [GeneratedRegex(@"^(\s*(?:- )?[^:""'#\[{]+):\s+([^""'].*:(?:\s.*)?)$", RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"^(\s*(?:- )?[^:""'#\[{]+):\s+([^""'\[{].*:(?:\s.*)?)$", RegexOptions.NonBacktracking)]
     private static partial Regex TwoColons();
 }

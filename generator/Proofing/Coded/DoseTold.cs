@@ -37,8 +37,9 @@ internal sealed partial class DoseTold : ICodedRule
 
     [GeneratedRegex(
         @"\b(treat(s|ed|ing|ment|ments)?|doses?|dosed|dosing|medicines?|medicat(e|ed|ion|ions)|cures?|cured|" +
-        @"dewormers?|wormers?|worming|antibiotics?|parasites?|remedy|remedies|" +
-        @"praziquantel|levamisole|flubendazole|fenbendazole|metronidazole|ivermectin|malachite|methylene|formalin|copper|salt (bath|dip)|white spot|velvet|fungus|ich)\b",
+        @"dewormers?|wormers?|worming|antibiotics?|parasites?|remedy|remedies|praziquantel|levamisole|" +
+        @"flubendazole|fenbendazole|metronidazole|ivermectin|malachite|methylene|formalin|copper|" +
+        @"salt (bath|dip)|white spot|velvet|fungus|ich)\b",
         RegexOptions.IgnoreCase | RegexOptions.NonBacktracking)]
     private static partial Regex Treatment();
 }

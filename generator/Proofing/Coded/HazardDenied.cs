@@ -29,7 +29,8 @@ internal sealed class HazardDenied(IReadOnlyList<Hazard> hazards) : ICodedRule
 
     private static IEnumerable<(string Field, Sourced<string> Words)> Texts(Entry entry, Hazard hazard)
     {
-        var fields = hazard.Kind is <= HazardKind.LockingSpines or HazardKind.Allergy ? new[] { "cautions", "prose" } : [];
+        var isToPeople = hazard.Kind is <= HazardKind.LockingSpines or HazardKind.Allergy;
+        var fields = isToPeople ? new[] { "cautions", "prose" } : [];
         return fields.SelectMany(field => entry.Fields.Words(field).Select(words => (field, words)));
     }
 }
