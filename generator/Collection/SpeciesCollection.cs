@@ -31,6 +31,7 @@ public sealed class SpeciesCollection
         Glossary = [.. glossary.OrderBy(t => t.Term, StringComparer.OrdinalIgnoreCase)];
         FormerNames = FormerNamesOf(Entries);
         _keptApart = Entries.SelectMany(e => e.Company.NotWith).Select(n => n.Value).ToHashSet();
+        NeedingSalt = [.. Entries.Where(FreshWater.NeedsSalt)];
         Orders = TaxaOf(TaxonRank.Order, e => e.Order.Value, _ => "");
         Families = TaxaOf(TaxonRank.Family, e => e.Family.Value, e => e.Order.Value);
         Genera = TaxaOf(TaxonRank.Genus, e => e.Genus, e => e.Family.Value);
@@ -81,6 +82,9 @@ public sealed class SpeciesCollection
 
     /// <summary>Taxa of any rank that some entry must not share a tank with.</summary>
     public IReadOnlySet<string> KeptApart => _keptApart;
+
+    /// <summary>Entries of fishes that can't live in fresh water, by scientific name.</summary>
+    public IReadOnlyList<Entry> NeedingSalt { get; }
 
     public ArrivalBook Arrivals { get; init; } = new([], Observation.Usual);
 

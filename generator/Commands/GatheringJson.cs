@@ -59,7 +59,7 @@ internal static class GatheringJson
     private static Dictionary<string, object> Details(IEnumerable<Detail> details) => details.ToDictionary(
         d => d.Blank,
         d => d.Dimension is { } dimension
-            ? new { unit = dimension.Canonical.Key, range = Range(d.Range) }
+            ? new { unit = dimension.Canonical.Key, range = Range(d.Range), word = d.Word }
             : (object)new { word = d.Word });
 
     private static object? Tank(Gathering gathering, FitSentences fits) => gathering.Tank is not { } tank ? null : new

@@ -56,6 +56,7 @@ internal sealed class GatheringText(Site site)
         {
             Fit.Fits => "browser.tank_fits",
             Fit.Nearly => "browser.tank_nearly",
+            Fit.NotKnown => "browser.tank_not_known",
             Fit.DoesNotFit => "browser.tank_not",
         }]);
         foreach (var (mate, reason) in gathering.InTank)

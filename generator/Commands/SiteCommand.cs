@@ -65,14 +65,14 @@ internal sealed class SiteCommand : Command<SiteSettings>
             return null;
 
         say("Judging tankmates");
-        var mates = Acquaintances.Of(collection);
+        var mates = Acquaintances.Of(collection, relatives.Suggest);
         say("Making the pages");
         var site = new Site(collection, words, settings.UnitSystem) { Relatives = relatives, Law = bench.Law };
         var pages = PageSet.Make(site, mates, prose);
         bench.Bag.Add(PaperNotes.Of(pages));
         var files = Render(pages, new PageRenderer(theme, words), bench.Bag);
         var feed = ArrivalFeed.Make(site);
-        var data = MateData.Make(site, mates).Append(WaterData.Make(site))
+        var data = MateData.Make(site, mates).Append(WaterData.Make(site)).Append(FindData.Make(site))
             .Select(d => new SiteFile(d.Address, Encoding.UTF8.GetBytes(d.Text)));
         var style = CardPageMaker.Style(collection.Store.Cards.Size);
         bench.Bag.Add(words.Missing);

@@ -2,6 +2,7 @@ using System.ComponentModel;
 using CareSheets.Collection;
 using CareSheets.Names;
 using CareSheets.Pages;
+using CareSheets.Relatives;
 using CareSheets.Species;
 using CareSheets.Tankmates;
 using CareSheets.Tankmates.Tanks;
@@ -30,9 +31,11 @@ internal sealed class TankmatesSettings : ContentSettings
     private static string Say(TankProblem problem) => problem switch
     {
         TankProblem.NotThreeSides => "write length x width x height, as in 120x40x50cm, or a volume, as in 240L.",
-        TankProblem.NotALength => "each side is a length in cm, mm, m, in or ft, as in 48x16x20in.",
+        TankProblem.NotALength =>
+            "each side is a length in cm, mm, m, in or ft, with a decimal point, as in 60.5x30x36cm.",
         TankProblem.NotAVolume =>
-            "a volume has a unit, L, US gal or imp gal, as in \"63 US gal\"; three sides are written 120x40x50cm.",
+            "a volume has a unit, L, US gal or imp gal, as in 1.5L or \"63 US gal\"; three sides are written " +
+            "120x40x50cm.",
         TankProblem.Impossible => "a side is between 10 cm and 10 m, and a volume between 1 L and 1000 m³.",
     };
 }
@@ -51,8 +54,10 @@ internal sealed class TankmatesCommand : Command<TankmatesSettings>
         }
         if (settings.Names.FirstOrDefault(n => Find(collection, n) is null) is { } unknown)
             return WrongName(unknown, collection);
+        var relatives = new Lazy<RelativesEngine>(() => RelativesEngine.Ask(collection)); // many need no answer
         var gathering = Gathering.Of(
-            settings.Names.Select(n => Tankmate.Of(Find(collection, n)!, collection)),
+            settings.Names.Select(n => Tankmate.Of(
+                Find(collection, n)!, collection, (entry, range) => relatives.Value.Suggest(entry, range))),
             collection.Ranges, settings.Reading?.Tank);
         var site = new Site(collection, words, settings.UnitSystem);
         ConsoleOutput.Plain(settings.Json
@@ -68,6 +73,12 @@ internal sealed class TankmatesCommand : Command<TankmatesSettings>
 
     private static int WrongName(string name, SpeciesCollection collection)
     {
+        if (collection.Known.Drafts.Contains(EntryNames.Slug(name)))
+        {
+            Console.Error.WriteLine(
+                $"{name} is a draft, which nobody has read through: check every line, and take out draft: true.");
+            return ExitCode.WrongUse;
+        }
         var known = collection.Entries.Select(e => e.Name)
             .Concat(collection.FormerNames.Keys)
             .Concat(collection.Entries.SelectMany(e => e.VernacularNames.Select(v => v.Value)));

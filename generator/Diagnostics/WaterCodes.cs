@@ -40,7 +40,7 @@ public static class WaterCodes
         "{given} is a range where one figure is needed", "Write one figure, as in {example}.");
 
     public static readonly DiagnosticCode Missing = new("WA910", Error,
-        "The {dimension} is not given", "{why} Write it with its unit, as in {example}.");
+        "The {dimension} is not given", "{why} Write it as in {example}.");
 
     public static readonly DiagnosticCode UnknownSystem = new("WA911", Error,
         "The shop has no water {name}", "{suggestion}");
@@ -55,9 +55,25 @@ public static class WaterCodes
         "{temperature} at {altitude} takes {attainable} at most",
         "Check the need and the warm end of the temperature; the limit is from: {source}.");
 
+    public static readonly DiagnosticCode BeyondExtremes = new("WA914", Error,
+        "{given} is more than can be ({allowed})", "Check the number and its unit.");
+
+    public static readonly DiagnosticCode OtherIonsDecide = new("WA915", Error,
+        "At {given} this sum says nothing ({allowed})",
+        "There other acids and bases than carbonic decide the pH, and kits do not measure so finely.");
+
+    public static readonly DiagnosticCode ReadingsApart = new("WA916", Error,
+        "The two readings do not go together: the water would hold {given} of CO₂, and takes up {allowed}",
+        "Measure pH and carbonate hardness again; other acids than carbonic lower the pH too.");
+
+    public static readonly DiagnosticCode RawTap = new("WA917", Error,
+        "No fishes go into water straight from the tap",
+        "It may hold chlorine or chloramine, is cold, and has no filter. Name the tank that receives them, {waters}.");
+
     public static readonly IReadOnlyList<DiagnosticCode> All =
     [
         OutsideFormula, BetweenNoWaters, SameWaters, AcidityDoesNotBlend, NoSuchWater, NothingHappens,
         NeverReached, NotApproaching, OneFigure, Missing, UnknownSystem, OxygenUnattainable, OxygenAtWarmEnd,
+        BeyondExtremes, OtherIonsDecide, ReadingsApart, RawTap,
     ];
 }

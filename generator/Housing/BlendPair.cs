@@ -35,7 +35,11 @@ internal sealed class BlendPair(
         foreach (var declared in ranges.Where(r => Proportional.Contains(r.Dimension)))
         {
             if (entry.Range(declared.Field)?.Of(RangeKind.Keep)?.Range.Value is not { } keep)
+            {
+                if (declared.IsAlwaysShown)
+                    return null; // what counts and is unknown can't be met
                 continue;
+            }
             if (Figure(one, declared) is not var (a, b) || Figure(other, declared) is not var (c, d))
             {
                 if (declared.IsAlwaysShown)

@@ -1,3 +1,4 @@
+using CareSheets.Collection;
 using CareSheets.Quantities;
 using CareSheets.Species;
 
@@ -10,29 +11,40 @@ namespace CareSheets.Housing;
 public sealed record FigureInWater(
     CareRangeDeclaration Declaration, StatedRange? Keep, StatedRange? Given, FigureStanding Standing, double By)
 {
-    /// <summary>
-    /// Water with less salt than this is fresh, in g/L: an entry or a system that is silent on salt means
-    /// fresh water.
-    /// </summary>
-    private const double FreshUpTo = 0.5;
+    /// <summary>What relatives suggest where the entry is silent; nothing where they can't tell.</summary>
+    public SuggestedRange? Suggested { get; private init; }
 
     /// <summary>Nothing where neither says anything and nobody is told of it as unknown.</summary>
-    internal static FigureInWater? Compare(CareRangeDeclaration declared, Entry entry, WaterSource water)
+    internal static FigureInWater? Compare(
+        CareRangeDeclaration declared, Entry entry, WaterSource water, SpeciesCollection collection, AskRelatives ask)
     {
         var keep = entry.Range(declared.Field)?.Of(RangeKind.Keep)?.Range.Value;
         var given = water.Water.Figures.GetValueOrDefault(declared.Field);
+        var bare = new FigureInWater(declared, keep, given, FigureStanding.Fits, 0);
         if (declared.Dimension == DimensionCatalogue.Salinity)
-            return keep is null && given is null ? null : new FigureInWater(
-                declared, keep, given, FigureStanding.Fits, 0).Held(keep?.Low, keep?.High ?? FreshUpTo, FreshUpTo);
+            return keep is null && !FreshWater.GoesWithoutSaying(entry, collection)
+                ? bare.Unknown(ask(entry, declared))
+                : keep is null && given is null ? null
+                : bare.Held(keep?.Low, keep?.High ?? FreshWater.UpTo, FreshWater.UpTo);
         if ((keep is null || given is null) && !declared.IsAlwaysShown)
             return null;
         if (water.Kind == WaterSourceKind.Tap && declared.Dimension == DimensionCatalogue.Temperature)
-            return new FigureInWater(declared, keep, given, FigureStanding.LeftToHeater, 0);
-        if (keep is null || given is null)
-            return new FigureInWater(
-                declared, keep, given,
-                keep is null ? FigureStanding.UnknownOfSpecies : FigureStanding.UnknownOfWater, 0);
-        return new FigureInWater(declared, keep, given, FigureStanding.Fits, 0).Held(keep.Low, keep.High, null);
+            return bare with { Standing = FigureStanding.LeftToHeater };
+        return keep is null ? bare.Unknown(ask(entry, declared))
+            : given is null ? bare with { Standing = FigureStanding.UnknownOfWater }
+            : bare.Held(keep.Low, keep.High, null);
+    }
+
+    /// <summary>Relatives can speak against a water and never for it.</summary>
+    private FigureInWater Unknown(SuggestedRange? suggested)
+    {
+        var isApart = suggested is not null && Given is not null &&
+            (Held(suggested.Low, suggested.High, null).Standing is FigureStanding.TooLow or FigureStanding.TooHigh);
+        return this with
+        {
+            Suggested = suggested,
+            Standing = isApart ? FigureStanding.RelativesApart : FigureStanding.UnknownOfSpecies,
+        };
     }
 
     private FigureInWater Held(double? low, double? high, double? otherwise)

@@ -10,6 +10,9 @@ public enum FigureStanding
     /// <summary>The entry does not say, so nobody can say that it fits.</summary>
     UnknownOfSpecies,
 
+    /// <summary>The entry does not say, and its relatives suggest something else.</summary>
+    RelativesApart,
+
     /// <summary>The shop's record does not say.</summary>
     UnknownOfWater,
 

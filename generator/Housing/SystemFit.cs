@@ -18,11 +18,14 @@ public sealed record SystemFit(
 {
     public Suitability Suitability =>
         Oxygen is { IsMet: false } || Failing.Any() ? Suitability.FitsNot
-        : Figures.Any(f => f.Standing is FigureStanding.UnknownOfSpecies or FigureStanding.UnknownOfWater)
-            ? Suitability.FitsAsFarAsKnown
-            : Suitability.Fits;
+        : Unknown.Any() ? Suitability.FitsAsFarAsKnown
+        : Suitability.Fits;
 
-    /// <summary>The figures that do not fit.</summary>
-    public IEnumerable<FigureInWater> Failing =>
-        Figures.Where(f => f.Standing is FigureStanding.TooLow or FigureStanding.TooHigh);
+    /// <summary>The figures that do not fit, as the entry or else its relatives say.</summary>
+    public IEnumerable<FigureInWater> Failing => Figures.Where(f =>
+        f.Standing is FigureStanding.TooLow or FigureStanding.TooHigh or FigureStanding.RelativesApart);
+
+    /// <summary>The figures of which the entry or the shop's record says nothing.</summary>
+    public IEnumerable<FigureInWater> Unknown =>
+        Figures.Where(f => f.Standing is FigureStanding.UnknownOfSpecies or FigureStanding.UnknownOfWater);
 }

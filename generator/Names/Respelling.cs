@@ -8,8 +8,8 @@ namespace CareSheets.Names;
 /// </summary>
 /// <param name="Text">Words of the name in their order.</param>
 /// <param name="IsGuess">
-/// Spelling alone does not tell where the stress is: the vowel's length is not known, or a person's name
-/// of three or more syllables keeps the stress it had.
+/// Spelling alone does not tell: the length of the vowel that decides the stress is not known, or an epithet
+/// may be made from the name of a person, who is called as nobody can see.
 /// </param>
 public sealed record Respelling(string Text, bool IsGuess)
 {

@@ -9,7 +9,12 @@ internal static class TextList
 {
     private static readonly char[] Delimiters = [';', '\t', '|', ','];
 
+    /// <summary>A sign that no list holds, where one column is all there is.</summary>
+    private const char None = '\u001F';
+
     private const int SampleLines = 200;
+
+    private const double LeastShare = 0.25;
 
     public static IEnumerable<ListRow> Rows(string text)
     {
@@ -33,15 +38,18 @@ internal static class TextList
         }
     }
 
-    /// <summary>The sign that stands most evenly in the lines; of equals the first of the list.</summary>
+    /// <summary>
+    /// The sign that stands most evenly in the lines; of equals the first of the list. One that few lines have is
+    /// no delimiter but part of a text, such as the comma of "1,5 cm" in a list of one column.
+    /// </summary>
     public static char Delimiter(string text)
     {
         var lines = text.Split('\n').Where(l => l.Trim().Length > 0).Take(SampleLines).ToList();
         return Delimiters
             .Select(d => (Sign: d, Counts: lines.Select(l => Outside(l, d)).Where(c => c > 0).ToList()))
-            .Where(d => d.Counts.Count > 0)
+            .Where(d => d.Counts.Count > lines.Count * LeastShare)
             .OrderByDescending(d => d.Counts.GroupBy(c => c).Max(g => g.Count() * (1 + Math.Min(g.Key, 5) / 10.0)))
-            .Select(d => (char?)d.Sign).FirstOrDefault() ?? ',';
+            .Select(d => (char?)d.Sign).FirstOrDefault() ?? None;
     }
 
     /// <summary>How often a sign stands outside quotes; commas of decimals do not count.</summary>

@@ -9,9 +9,10 @@ internal sealed class EntryFacts(Site site)
 {
     private Words Words => site.Words;
 
+    /// <summary>Customers are told what a length includes, not its abbreviation.</summary>
     public Fact Length(Entry entry) => new(
         Words["fact.adult_length"],
-        site.Quantities.Show(entry.Adult.Length.Value, Rounding.Upward).Both,
+        site.Quantities.Show(entry.Adult.Length.Value.WithoutBasis(), Rounding.Upward).Both,
         Words[$"basis.{entry.Adult.Length.Value.Basis}"]);
 
     public IEnumerable<Fact> Room(Entry entry)

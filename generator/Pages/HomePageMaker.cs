@@ -1,12 +1,13 @@
 using CareSheets.Arrivals;
 using CareSheets.Pages.Stock;
+using CareSheets.Species;
 
 namespace CareSheets.Pages;
 
 /// <summary>Makes the first page of the site.</summary>
 internal sealed class HomePageMaker(Site site)
 {
-    private const int LatestRead = 6;
+    private const int MostLatest = 6;
     private const int MostArrivals = 2;
     private const int MostBatches = 6;
     private const string Address = Routes.Home;
@@ -26,9 +27,7 @@ internal sealed class HomePageMaker(Site site)
             Address, site.Frames.Make(Address, store.Name, lead) with { HasForm = true },
             store.Name, lead, store.About ?? "",
             new FamilyNames(site).Counted(site.Collection.Families, Address),
-            new SpeciesRows(site, Address).Rows(
-                entries.OrderByDescending(e => e.Reviewed).ThenBy(e => e.Name, StringComparer.Ordinal)
-                    .Take(LatestRead)))
+            new SpeciesRows(site, Address).Rows(Latest(entries)))
         {
             Search = new Link(Words.Say("home.browse", ("species", species)), Routes.AllSpecies),
             Arrivals = arrivals,
@@ -37,6 +36,22 @@ internal sealed class HomePageMaker(Site site)
             Questions = Questions(),
             AboutPage = new Link(Words["menu.about"], Routes.About),
         };
+    }
+
+    /// <summary>
+    /// Whole days of reading, the last first, as long as there is room. Of a day that has more, nothing tells
+    /// which entries to choose, so it ends the list, and the first page may have none.
+    /// </summary>
+    private static IReadOnlyList<Entry> Latest(IReadOnlyList<Entry> entries)
+    {
+        var latest = new List<Entry>();
+        foreach (var day in entries.GroupBy(e => e.Reviewed).OrderByDescending(d => d.Key))
+        {
+            if (latest.Count + day.Count() > MostLatest)
+                break;
+            latest.AddRange(day.OrderBy(e => e.Name, StringComparer.Ordinal));
+        }
+        return latest;
     }
 
     private IReadOnlyList<HomeQuestion> Questions() =>

@@ -38,12 +38,15 @@ public sealed record TaxonPage(
     public string Evidence { get; init; } = "";
 }
 
-/// <summary>All countries and all waters.</summary>
+/// <summary>All countries, by the regions they lie in, and all waters.</summary>
 public sealed record OriginsPage(
-    string Address, PageFrame Frame, IReadOnlyList<CountedLink> Countries, IReadOnlyList<CountedLink> Waters) : IPage
+    string Address, PageFrame Frame, IReadOnlyList<OriginRegion> Regions, IReadOnlyList<CountedLink> Waters) : IPage
 {
     public string Template => "origins";
 }
+
+/// <summary>A part of the Earth with its countries; without a name where a country lies in none.</summary>
+public sealed record OriginRegion(string Name, IReadOnlyList<CountedLink> Countries);
 
 /// <summary>One country or one water with the species that come from it.</summary>
 public sealed record OriginPage(

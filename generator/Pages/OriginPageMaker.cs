@@ -1,3 +1,4 @@
+using CareSheets.Collection;
 using CareSheets.Species;
 
 namespace CareSheets.Pages;
@@ -24,8 +25,11 @@ internal sealed class OriginPageMaker(Site site)
             address,
             site.Frames.Make(address, site.Words["menu.origins"], site.Words["sentence.origins_description"]),
             [.. site.Collection.Countries
-                .Select(c => Counted(CountryName.Of(c.Key, site.Words), Routes.Country(c.Key), c.Value))
-                .OrderBy(c => c.Text, StringComparer.Ordinal)],
+                .GroupBy(c => RegionCatalogue.Of(c.Key) is [.., var smallest] ? smallest : "")
+                .OrderBy(g => string.Join(';', RegionCatalogue.Of(g.First().Key)), StringComparer.Ordinal)
+                .Select(g => new OriginRegion(RegionName.Of(g.Key, site.Words),
+                    [.. g.Select(c => Counted(CountryName.Of(c.Key, site.Words), Routes.Country(c.Key), c.Value))
+                        .OrderBy(c => c.Text, StringComparer.Ordinal)]))],
             [.. site.Collection.Waters.Select(w => Counted(w.Key, Routes.Water(w.Key), w.Value))]);
     }
 

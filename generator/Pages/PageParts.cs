@@ -25,8 +25,7 @@ public sealed record SpeciesRow(
     string Family,
     string Length,
     string Temperature,
-    string Acidity,
-    string SearchText)
+    string Acidity)
 {
     /// <summary>The family's Latin name where <see cref="Family"/> is that of customers, else empty.</summary>
     public string LatinFamily { get; init; } = "";

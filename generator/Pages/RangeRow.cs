@@ -21,6 +21,9 @@ public sealed record RangeRow(
     /// <summary>Nobody stated it: relatives say so.</summary>
     public bool IsEstimated { get; init; }
 
+    /// <summary>To the label's own line among the words explained, if it has one.</summary>
+    public Link? Explained { get; init; }
+
     /// <summary>The evidence in two or three words, for papers; empty where the range is stated.</summary>
     public string Brief { get; init; } = "";
 }

@@ -1,3 +1,4 @@
+using CareSheets.Collection;
 using CareSheets.Quantities;
 using CareSheets.Relatives;
 using CareSheets.Species;
@@ -20,12 +21,12 @@ public sealed class RangeRowMaker(Site site)
 
     /// <summary>
     /// The three rows that a card has room for, and that a page shows at a glance. Salt comes before hardness
-    /// where an entry states it: a fish that needs salt dies of fresh water sooner than of soft.
+    /// of a fish that needs it, for that dies of fresh water sooner than of soft.
     /// </summary>
     public IReadOnlyList<RangeRow> MakeBrief(Entry entry)
     {
         var fields = new[] { "temperature", "ph", "salinity", "hardness" };
-        var shown = fields.Where(f => f != "salinity" || entry.Range(f) is not null).Take(3);
+        var shown = fields.Where(f => f != "salinity" || FreshWater.NeedsSalt(entry)).Take(3);
         return [.. shown.Select(field => Make(entry, field)).OfType<RangeRow>()];
     }
 

@@ -12,6 +12,7 @@ public static class Routes
 {
     public const string Home = "index.html";
     public const string AllSpecies = "species/index.html";
+    public const string SpeciesNames = "species-names.js";
     public const string Families = "families/index.html";
     public const string Genera = "genera/index.html";
     public const string Orders = "orders/index.html";

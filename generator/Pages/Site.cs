@@ -31,5 +31,5 @@ public sealed record Site(SpeciesCollection Collection, Words Words, UnitSystem 
 
     public FrameMaker Frames => new(this);
 
-    public QuantityShow Quantities => new(Words, Units);
+    public QuantityShow Quantities => new(Words, Units, Collection.Store.Units);
 }

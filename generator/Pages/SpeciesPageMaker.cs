@@ -48,7 +48,7 @@ internal sealed class SpeciesPageMaker(Site site, Acquaintances mates)
             ArrivalsHref = Routes.Between(address, Routes.NewArrivals),
             Picture = _pictures.Make(entry, _facts.Length(entry).Value),
             Room = [.. _facts.Room(entry)],
-            Water = _rows.Make(entry),
+            Water = [.. _rows.Make(entry).Select(row => row with { Explained = Explained(row.Label, address) })],
             WaterWords = [.. _facts.WaterWords(entry)],
             Food = [.. _facts.Food(entry)],
             Company = [.. _facts.Company(entry), .. _facts.Active(entry)],
@@ -76,6 +76,12 @@ internal sealed class SpeciesPageMaker(Site site, Acquaintances mates)
 
     private static Link Water(Sourced<string> water, string from) =>
         new(water.Value, Routes.Between(from, Routes.Water(water.Value)));
+
+    private Link? Explained(string label, string from) =>
+        site.Collection.Glossary.FirstOrDefault(
+            t => string.Equals(t.Term, label, StringComparison.OrdinalIgnoreCase)) is { } term
+            ? new Link(label, $"{Routes.Between(from, Routes.Glossary)}#{term.Key.Value}")
+            : null;
 
     private IReadOnlyList<Link> Classification(Entry entry, string from)
     {

@@ -20,8 +20,7 @@ internal sealed class SpeciesRows(Site site, string from)
         _families.Of(entry.Family.Value),
         _figures.Length(entry),
         _figures.Keep(entry, "temperature"),
-        _figures.Keep(entry, "ph"),
-        SearchText(entry))
+        _figures.Keep(entry, "ph"))
     {
         LatinFamily = _families.LatinBeside(entry.Family.Value),
     };
@@ -37,15 +36,4 @@ internal sealed class SpeciesRows(Site site, string from)
     ];
 
     public Link TaxonLink(TaxonRank rank, string name) => _families.Link(rank, name, from);
-
-    /// <summary>All names that a visitor may type, in lower case.</summary>
-    private string SearchText(Entry entry) => string.Join(' ',
-        entry.VernacularNames.Select(n => n.Value)
-            .Concat(entry.FormerNames.Select(n => n.Value.ToString()))
-            .Concat(entry.TradeCodes.Select(c => c.Value))
-            .Append(entry.ScientificName.Value.ToString())
-            .Append(entry.Family.Value)
-            .Concat(_families.NoteOf(entry.Family.Value)?.VernacularNames.Select(n => n.Value) ?? [])
-            .Concat(entry.Origin.CountryCodes.Select(c => CountryName.Of(c.Value, site.Words)))
-            .Concat(entry.Origin.WaterBodies.Select(w => w.Value))).ToLowerInvariant();
 }

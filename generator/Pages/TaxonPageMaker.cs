@@ -65,9 +65,12 @@ internal sealed class TaxonPageMaker(Site site)
             address,
             site.Frames.Make(address, $"{taxon.Name} ({rank})", $"{taxon.Name}: {count}"),
             rank, taxon.Name, taxon.Rank == TaxonRank.Genus, Parent(taxon, address), count,
-            taxon.Rank == TaxonRank.Order
-                ? rows.Under(TaxonRank.Family, taxon.Entries)
-                : rows.Under(TaxonRank.Genus, taxon.Entries));
+            taxon.Rank switch
+            {
+                TaxonRank.Order => rows.Under(TaxonRank.Family, taxon.Entries),
+                TaxonRank.Family => rows.Under(TaxonRank.Genus, taxon.Entries),
+                TaxonRank.Genus => [new SpeciesGroup(taxon.Name, null, rows.Rows(taxon.Entries))],
+            });
         return taxon.Rank == TaxonRank.Family && _families.NoteOf(taxon.Name) is { } note ? Told(page, note) : page;
     }
 

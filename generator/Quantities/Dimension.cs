@@ -52,6 +52,9 @@ public sealed class Dimension
     /// </summary>
     public double MetricUpTo { get; init; } = double.MaxValue;
 
+    /// <summary>A unit in which a bare number may as well have been meant, so that both are suggested.</summary>
+    public Unit? OrPerhaps { get; init; }
+
     public IReadOnlyList<AmbiguousUnit> Ambiguous { get; init; } = [];
 
     /// <summary>A text in the right form, to show to a writer who is lost.</summary>

@@ -18,18 +18,8 @@ public static class QuantityFormat
     }
 
     /// <summary>
-    /// For both systems side by side: the writer's text first, then every translation it needs.
-    /// </summary>
-    public static IReadOnlyList<ShownRange> InBoth(StatedRange range, Rounding rounding)
-    {
-        ArgumentNullException.ThrowIfNull(range);
-        UnitSystem[] systems = [UnitSystem.Both, UnitSystem.Metric, UnitSystem.US];
-        return [.. systems.Select(system => In(range, system, rounding)).Distinct()];
-    }
-
-    /// <summary>
     /// A range that nobody typed, such as an estimate, rounded in the same way; empty text for one
-    /// without ends.
+    /// without ends. An open one has the sign that writers type, &lt; or &gt;, so that a page has one sign.
     /// </summary>
     public static ShownRange Computed<T>(Range<T> range, UnitSystem system, Rounding rounding)
         where T : struct, IQuantity<T> =>
@@ -48,7 +38,7 @@ public static class QuantityFormat
 
         ArgumentOutOfRangeException.ThrowIfGreaterThan(low ?? double.MinValue, high ?? double.MaxValue);
         var unit = dimension.For(system);
-        var bound = high is null ? Bound.AtOrAbove : low is null ? Bound.AtOrBelow : Bound.None;
+        var bound = high is null ? Bound.Above : low is null ? Bound.Below : Bound.None;
         var ends = new Ends(Require(dimension, low), Require(dimension, high)).In(unit);
         return Show(ends, bound, unit, basis: null, rounding, dimension.IsPoint);
     }

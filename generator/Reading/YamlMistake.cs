@@ -45,7 +45,7 @@ internal sealed partial record YamlMistake(string Reason, string Remedy)
             "A text with a colon, a hash or a bracket needs quotes around it.");
 
     private static YamlMistake? SecondColon(string text) => TwoColons().Match(text) is { Success: true } two
-        ? new("this line has two colons", $"Put quotes round the text: {two.Groups[1].Value.Trim()}: " +
+        ? new("this line has two colons", $"Put quotes round the text: {Excerpt.Of(two.Groups[1].Value.Trim())}: " +
             $"\"{Excerpt.Of(two.Groups[2].Value.Trim())}\"")
         : null;
 
@@ -70,9 +70,9 @@ internal sealed partial record YamlMistake(string Reason, string Remedy)
         var colon = trimmed.IndexOf(':', StringComparison.Ordinal);
         if (colon < 0)
             return new("this line has no colon", "Write a field as name: value.");
-        return colon + 1 < trimmed.Length && trimmed[colon + 1] != ' '
-            ? new("no space stands after the colon", $"Write {trimmed[..colon]}: {Excerpt.Of(trimmed[(colon + 1)..])}")
-            : null;
+        var (name, value) = (Excerpt.Of(trimmed[..colon]), trimmed[(colon + 1)..]);
+        return value.Length > 0 && value[0] != ' '
+            ? new("no space stands after the colon", $"Write {name}: {Excerpt.Of(value)}") : null;
     }
 
     /// <summary>Fields that belong together begin in one column.</summary>

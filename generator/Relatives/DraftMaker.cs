@@ -1,4 +1,5 @@
 using System.Globalization;
+using CareSheets.Collection;
 using CareSheets.Names;
 using CareSheets.Species;
 
@@ -25,7 +26,11 @@ public static class DraftMaker
         "originalNameUsage: the name it was first described under",
         "vernacularName: what customers call it",
         "origin: its countries and waters, from a source and never from relatives",
+        "adult.lifeSpan: how long it lives",
         "diet: what it eats by nature",
+        "foods: what it is fed",
+        "habits: whether it leaps, digs or does anything else that a keeper has to know",
+        "tank.needs: what the tank has to offer it",
         "cautions: spines, venom and anything else that can hurt, from a source and never from relatives",
         "laws: whether it may be kept and sold, from the authority and never from relatives",
         "references: works about this very species",
@@ -41,8 +46,15 @@ public static class DraftMaker
                 .. Length(engine, place), .. Words(near), .. Ranges(engine, place),
                 .. CareWords(engine, near), .. Tank(near), .. Company(near),
             ],
-            Missing);
+            [Salt(engine.Collection, place), .. Missing]);
     }
+
+    /// <summary>Salt is never inferred; where a relative needs it, silence does not mean fresh water.</summary>
+    private static string Salt(SpeciesCollection collection, NewPlace place) =>
+        FreshWater.NeedyRelative(collection, place.Genus, place.Family) is { } relative
+            ? $"care.salinity: whether it needs salt, for its relative {relative.ScientificName.Value} does; " +
+                "if it lives in fresh water, state that too"
+            : "care.salinity: if it needs or bears salt; silence means fresh water";
 
     /// <summary>Species of the genus with evidence of their own, or else those of the family.</summary>
     private static DraftKin Near(RelativesEngine engine, NewPlace place)

@@ -45,7 +45,7 @@ internal static class FewRelatives
 
     private static bool IsTold(Entry entry) => entry.Origin.Habitats.Count > 0 || IsSalty(entry);
 
-    private static bool IsSalty(Entry entry) => entry.Range("salinity") is not null;
+    private static bool IsSalty(Entry entry) => FreshWater.BearsSalt(entry);
 
     private static List<string> Waters(Entry entry) =>
     [

@@ -6,7 +6,7 @@ namespace CareSheets.Species;
 
 /// <summary>The shop that publishes the collection.</summary>
 /// <param name="Address">Address of the published site, with a slash at its end.</param>
-/// <param name="Units">System shown first where the writer's own units do not decide.</param>
+/// <param name="Units">System shown first everywhere, in whichever the writer typed.</param>
 /// <param name="Paper">Paper of the home sheets: A4 or Letter.</param>
 public sealed record Store(
     string Name,

@@ -29,8 +29,8 @@ public sealed class Acquaintances
 
     public IReadOnlyList<AspectTable> Tables { get; }
 
-    public static Acquaintances Of(SpeciesCollection collection) =>
-        new(collection.Entries.Select(e => Tankmate.Of(e, collection)), collection.Ranges);
+    public static Acquaintances Of(SpeciesCollection collection, AskRelatives ask) =>
+        new(collection.Entries.Select(e => Tankmate.Of(e, collection, ask)), collection.Ranges);
 
     /// <exception cref="KeyNotFoundException">No such entry.</exception>
     public int PlaceOf(string name) => _places[name];

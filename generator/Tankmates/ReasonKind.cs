@@ -17,14 +17,26 @@ public enum ReasonKind
     UnknownOfOther,
     UnknownOfBoth,
 
+    /// <summary>A figure is unknown, and relatives place it where the other's is not.</summary>
+    RelativesApart,
+
+    /// <summary>A figure is unknown; relatives place it so that both have something in common.</summary>
+    RelativesOnly,
+
     /// <summary>One eats fish, and Other fits its mouth and reach.</summary>
     WouldSwallow,
 
     /// <summary>One eats fish, and Other is short beside it, if too deep to go down whole.</summary>
     WouldHunt,
 
-    /// <summary>One eats fish, and Other is but little too large.</summary>
+    /// <summary>One eats fish, and Other is but little too long and too deep.</summary>
     MightSwallow,
+
+    /// <summary>One eats fish, and Other would pass its mouth but is but little too long.</summary>
+    MightSwallowLonger,
+
+    /// <summary>One eats fish, and Other is short enough but too deep.</summary>
+    MightSwallowDeeper,
 
     /// <summary>One does not hunt fish, but Other would fit its mouth.</summary>
     MightTake,

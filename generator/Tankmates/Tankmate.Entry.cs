@@ -2,29 +2,25 @@ using CareSheets.Collection;
 using CareSheets.Diagnostics;
 using CareSheets.Quantities;
 using CareSheets.Species;
+using CareSheets.Tankmates.Aspects;
 
 namespace CareSheets.Tankmates;
 
 public sealed partial record Tankmate
 {
-    /// <summary>
-    /// Water with less salt than this is fresh, in g/L. An entry states salinity only where the
-    /// fish needs or bears salt, so one that is silent means fresh water.
-    /// </summary>
-    private const double FreshUpTo = 0.5;
-
     private static readonly string[] AnimalDiets = ["micropredator", "insectivore", "omnivore"];
 
     /// <param name="entry">As the writer stated it.</param>
     /// <param name="collection">What the schema declares and other entries say belongs to it.</param>
-    public static Tankmate Of(Entry entry, SpeciesCollection collection)
+    /// <param name="ask">Asked only of ranges that count and are not stated.</param>
+    public static Tankmate Of(Entry entry, SpeciesCollection collection, AskRelatives ask)
     {
         var (company, eats) = (entry.Company, entry.Company.Eats.Select(e => e.Value).ToList());
         return new Tankmate
         {
             Name = entry.Name,
             Genus = entry.Genus,
-            Water = [.. collection.Ranges.Select(r => WaterOf(entry, r))],
+            Water = [.. collection.Ranges.Select(r => WaterOf(entry, r, collection, ask))],
             Body = BodyOf(entry, eats),
             Flow = CareWord<Flow>(entry, "flow"),
             Light = CareWord<Light>(entry, "light"),
@@ -46,14 +42,20 @@ public sealed partial record Tankmate
 
     private static List<string> InOrder(IEnumerable<string> taxa) => [.. taxa.Order(StringComparer.Ordinal)];
 
-    private static WaterNeed WaterOf(Entry entry, CareRangeDeclaration range)
+    private static WaterNeed WaterOf(
+        Entry entry, CareRangeDeclaration range, SpeciesCollection collection, AskRelatives ask)
     {
         var stated = entry.Range(range.Field);
         Stretch? Of(RangeKind kind) =>
             stated?.Of(kind) is { } kinded ? Stretch.From(kinded.Range.Value) : null;
-        var isFresh = stated is null && range.Dimension == DimensionCatalogue.Salinity;
-        return new WaterNeed(
-            range, isFresh ? Stretch.Between(0, FreshUpTo) : Of(RangeKind.Keep), Of(RangeKind.Prefers), isFresh);
+        var isFresh = range.Dimension == DimensionCatalogue.Salinity &&
+            FreshWater.GoesWithoutSaying(entry, collection);
+        var keep = isFresh ? Stretch.Between(0, FreshWater.UpTo) : Of(RangeKind.Keep);
+        return new WaterNeed(range, keep, Of(RangeKind.Prefers), isFresh)
+        {
+            Suggested = keep is null && WaterAspect.IsNeeded(range) && ask(entry, range) is { } suggested
+                ? Stretch.Between(suggested.Low, suggested.High) : null,
+        };
     }
 
     private static Body BodyOf(Entry entry, List<string> eats)

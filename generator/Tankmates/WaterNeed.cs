@@ -9,6 +9,9 @@ namespace CareSheets.Tankmates;
 public sealed record WaterNeed(
     CareRangeDeclaration Declaration, Stretch? Keep, Stretch? Prefers, bool IsAssumed = false)
 {
+    /// <summary>Where relatives place what the entry does not say; nothing where they can't tell.</summary>
+    public Stretch? Suggested { get; init; }
+
     /// <summary>
     /// Where it does best. Without a figure of its own that is the whole keep range, so that
     /// widening either range never makes a verdict worse.

@@ -20,6 +20,10 @@ public static class OxygenSaturation
     public static readonly Range<Pressure> Pressures =
         Range<Pressure>.Between(Pressure.FromAtmospheres(0.5), Pressure.FromAtmospheres(1.1));
 
+    /// <summary>Up to where the air is as thin as the formula reaches; no land lies too deep for it.</summary>
+    public static readonly Range<Altitude> Altitudes =
+        Range<Altitude>.AtMost(StandardAtmosphere.HeightOf(Pressures.Min!.Value));
+
     /// <summary>Of 1, 1 ÷ T, 1 ÷ T², 1 ÷ T³ and 1 ÷ T⁴.</summary>
     internal static readonly double[] Saturation =
         [-139.34411, 1.575701e5, -6.642308e7, 1.243800e10, -8.621949e11];
@@ -40,6 +44,13 @@ public static class OxygenSaturation
             ? refusal
             : Concentration.FromMilligramsPerLitre(
                 Standard(temperature) * Under(air.InAtmospheres, temperature));
+
+    /// <summary>At a height, which a refusal then names instead of a pressure that nobody gave.</summary>
+    public static SumResult<Concentration> At(Temperature temperature, Altitude altitude) =>
+        (Refusal.Outside(Temperatures, temperature, Formula) ??
+         Refusal.Outside(Altitudes, altitude, Formula)) is { } refusal
+            ? refusal
+            : At(temperature, StandardAtmosphere.At(altitude));
 
     private static double Standard(Temperature temperature) =>
         Math.Exp(Series(Saturation, 1 / (temperature.InCelsius + UnionisedAmmonia.Kelvins)));

@@ -18,6 +18,12 @@ public enum RefusalReason
     /// <summary>An alkalinity too small for so high a pH; the least that it takes is carried.</summary>
     NoSuchWater,
 
+    /// <summary>So soft or so acid that pH and carbonate hardness tell nothing of CO₂.</summary>
+    OtherIonsDecide,
+
+    /// <summary>Two readings of one water that would have it hold more gas than water can.</summary>
+    ReadingsApart,
+
     /// <summary>Nothing is mixed, replaced or waited for.</summary>
     NothingHappens,
 

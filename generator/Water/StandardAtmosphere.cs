@@ -14,4 +14,8 @@ public static class StandardAtmosphere
 
     public static Pressure At(Altitude altitude) =>
         Pressure.FromAtmospheres(Math.Pow(1 - (Lapse * altitude.InMetres), Power));
+
+    /// <summary>The height at which the air has this pressure.</summary>
+    public static Altitude HeightOf(Pressure air) =>
+        Altitude.FromMetres((1 - Math.Pow(air.InAtmospheres, 1 / Power)) / Lapse);
 }

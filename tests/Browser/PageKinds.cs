@@ -8,7 +8,7 @@ internal static class PageKinds
     private static readonly string[] Patterns =
     [
         "index.html", "about.html", "words.html", "species/index.html", "families/index.html", "genera/index.html",
-        "new-arrivals.html",
+        "new-arrivals.html", "how-well.html",
         "orders/index.html", "origins/index.html", "papers/index.html", "water.html",
         "papers/where.html",
     ];

@@ -75,15 +75,15 @@ internal static class WaterGrid
 
     public static IEnumerable<WaterCase> Oxygen() =>
         from celsius in Celsius
-        from metres in new[] { -400, 0, 140, 600, 1234.5, 3000, 6000, 9000 }
+        from metres in new[] { -400, 0, 140, 600, 1234.5, 3000, 5477, 6000, 9000, 19685 }
         let warmth = Field(Temperature.Dimension, "celsius", celsius)
-        let height = Field(Altitude.Dimension, metres == 1234.5 ? "footAboveSea" : "metreAboveSea", metres)
+        let height = Field(Altitude.Dimension, metres is 1234.5 or 19685 ? "footAboveSea" : "metreAboveSea", metres)
         select new WaterCase(
             "oxygen", new() { ["temperature"] = warmth, ["altitude"] = height },
             (lines, text) => Told(
-                OxygenSaturation.At(
-                    Read<Temperature>(warmth).Value, StandardAtmosphere.At(Read<Altitude>(height).Value)),
-                text, oxygen => lines.Oxygen(Read<Temperature>(warmth).Text, Read<Altitude>(height).Text, oxygen)));
+                OxygenSaturation.At(Read<Temperature>(warmth).Value, Read<Altitude>(height).Value),
+                text, oxygen => lines.Oxygen(Read<Temperature>(warmth).Text, Read<Altitude>(height).Text, oxygen),
+                Read<Altitude>(height).Value.InMetres > 5500 && celsius is >= 0 and <= 40 ? Unit(height) : null));
 
     public static IEnumerable<WaterCase> Gas() =>
         from degrees in new[] { 0, 0.01, 0.5, 2, 4, 12.3, 25 }
@@ -95,7 +95,7 @@ internal static class WaterGrid
         select new WaterCase(
             "gas", new() { ["kh"] = alkalinity, ["ph"] = acid, ["temperature"] = warmth },
             (lines, text) => Told(
-                CarbonateWater.Of(
+                MeasuredGas.In(
                     Read<CarbonateHardness>(alkalinity).Value, Read<Acidity>(acid).Value,
                     Read<Temperature>(warmth).Value),
                 text, water => lines.Gas(
@@ -104,11 +104,14 @@ internal static class WaterGrid
     /// <summary>Every figure but the bag's temperature is left out in some of them.</summary>
     public static IEnumerable<WaterCase> Bags()
     {
-        double?[] ammonia = [null, 0.05, 8], degrees = [null, 3], hours = [null, 2, 26];
+        double?[] ammonia = [null, 0.05, 8], acids = [null, 6.2, 7.65, 8], degrees = [null, 3], hours = [null, 2, 26];
         (double? PH, double? Warmth, double? KH)[] tanks =
-            [(7.9, 25, 12), (6.2, null, 1.5), (null, 26, 4), (7.1, 24, null), (6.6, 22, 5), (9.9, 25, 0)];
+        [
+            (7.9, 25, 12), (6.2, null, 1.5), (null, 26, 4), (7.1, 24, null), (6.6, 22, 5), (9.9, 25, 0), (7.2, 23, 6),
+            (8.3, null, 9),
+        ];
         foreach (var celsius in new[] { 22.0, 61 })
-            foreach (var pH in new double?[] { null, 6.2, 7.65 })
+            foreach (var pH in acids)
                 foreach (var total in ammonia)
                     foreach (var kh in degrees)
                         foreach (var time in hours)

@@ -52,12 +52,20 @@ public sealed class WaterPageTests(BrowserFixture browser)
         await page.FillAsync("#ammonia-total", "1");
         var answer = page.Locator("#ammonia .sum__answer");
         Assert.Contains("0.061 mg/L as NH₃ (0.0502 as N)", await answer.InnerTextAsync(), StringComparison.Ordinal);
-        foreach (var wrong in new[] { "abc", "7,5", "1e3", "-1", "NaN", "<b>" })
+        (string, string)[] slips =
+        [
+            ("abc", "write a plain number"), ("NaN", "write a plain number"), ("<b>", "write a plain number"),
+            ("7,5", "decimals have a point, so write 7.5."), ("1e3", "“1e3” has no unit that is known here"),
+            ("-1", "−1 mg/L as N can't be (≥ 0 mg/L as N)"),
+        ];
+        foreach (var (wrong, told) in slips)
         {
             await page.FillAsync("#ammonia-total", wrong);
-            Assert.StartsWith("Ammonia in all: write a plain number", await answer.InnerTextAsync());
+            Assert.StartsWith($"Ammonia in all: {told}", await answer.InnerTextAsync());
             Assert.Equal("true", await page.GetAttributeAsync("#ammonia-total", "aria-invalid"));
         }
+        await page.FillAsync("#ammonia-total", "1 mg/L as NH3");
+        Assert.Contains("0.0502 mg/L as NH₃", await answer.InnerTextAsync(), StringComparison.Ordinal);
         (string, string)[] impossible = [("change-replaced", "125"), ("oxygen-altitude", "45000"), ("bag-ph", "15")];
         foreach (var (field, none) in impossible)
         {
@@ -66,7 +74,30 @@ public sealed class WaterPageTests(BrowserFixture browser)
         }
         await page.FillAsync("#ammonia-total", "");
         await page.FillAsync("#ammonia-ph", "");
+        Assert.Equal("Still missing: pH.", await answer.InnerTextAsync());
+        await page.FillAsync("#ammonia-temperature", "");
         Assert.True(await answer.IsHiddenAsync());
+        Assert.Empty(_complaints);
+    }
+
+    [Fact]
+    public async Task The_bag_gives_one_order_and_folds_what_lies_behind_it()
+    {
+        var page = await Open();
+        var (answer, behind) = (page.Locator("#bag .sum__answer"), page.Locator("#bag .sum__behind"));
+        await page.FillAsync("#bag-ph", "6.0");
+        await page.FillAsync("#bag-tank-ph", "8.5");
+        Assert.Equal("Still missing: Temperature of the bag.", await answer.InnerTextAsync());
+        Assert.True(await behind.IsHiddenAsync());
+        await page.FillAsync("#bag-temperature", "22 °C");
+        Assert.StartsWith("Not into this tank yet: its pH is 2.5 above", await answer.InnerTextAsync());
+        Assert.Equal(5, await answer.Locator("li").CountAsync());
+        Assert.DoesNotContain("Float", await answer.InnerTextAsync(), StringComparison.Ordinal);
+        Assert.True(await behind.IsVisibleAsync());
+        Assert.DoesNotContain("Tank to bag", await behind.TextContentAsync(), StringComparison.Ordinal);
+        await page.FillAsync("#bag-hours", "500");
+        Assert.StartsWith("Under way: 500 h can't be (0–168 h)", await answer.InnerTextAsync());
+        Assert.True(await behind.IsHiddenAsync());
         Assert.Empty(_complaints);
     }
 

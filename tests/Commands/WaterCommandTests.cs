@@ -15,7 +15,25 @@ public sealed class WaterCommandTests
     [InlineData("blend|5dH|5dH|6dH", "WA903", "5 °dH")]
     [InlineData("blend|7|6|6.5", "WA904", "water mix")]
     [InlineData("change|7|6|--replaced|25%|--times|2", "WA904", "water mix")]
-    [InlineData("carbon-dioxide|--ph|10|--kh|0dKH|--temperature|25C", "WA905", "≥ 0.281 °dH")]
+    [InlineData("carbon-dioxide|--ph|11|--kh|1dKH|--temperature|25C", "WA905", "≥ 2.81 °dKH")]
+    [InlineData("mix|pH 10, 0dKH, 25C|pH 7, 4dKH, 25C", "WA905", "≥ 0.281 °dKH")]
+    [InlineData("carbon-dioxide|--ph|6.8|--kh|0dKH|--temperature|25C", "WA915", "At 0 °dKH")]
+    [InlineData("carbon-dioxide|--ph|5|--kh|20dKH|--temperature|25C", "WA915", "≥ pH 5.5")]
+    [InlineData("carbon-dioxide|--ph|5.5|--kh|20dKH|--temperature|25C", "WA916", "2233 mg/L of CO₂")]
+    [InlineData("hardness|99999 °dH", "WA914", "≤ 400 °dH")]
+    [InlineData("hardness|30000 ppm CaCO3", "WA914", "≤ 7139 ppm CaCO₃")]
+    [InlineData("bag|--temperature|22C|--hours|500h|--into|soft", "WA914", "≤ 168 h")]
+    [InlineData("bag|--temperature|22C|--into|tap", "WA917", "Soft, Hard, \"pH 7.9")]
+    [InlineData("bag|--temperature|22C|--into|Tab", "WA911", "Its waters: Soft, Hard.")]
+    [InlineData("blend|15dH|1dKH|5dH", "QT306", "“dKH” is a unit of carbonate hardness")]
+    [InlineData("change|18dH|3dKH|--replaced|25%|--times|2", "QT306", "“dKH” is a unit of carbonate hardness")]
+    [InlineData("change|18dH|3dH|--replaced|25%|--target|5dKH", "QT306", "“dKH” is a unit of carbonate hardness")]
+    [InlineData("carbon-dioxide|--ph|7|--kh|4|--temperature|25C", "QT303", "Write 4 °dKH.")]
+    [InlineData("float|--bag|20C|--tank|25C|--after|20", "QT303", "Write 20 h or 20 min.")]
+    [InlineData("ammonia|--temperature|25C", "WA910", "Write it as in 7.2.")]
+    [InlineData("change|40mg/L|10mg/L|--replaced|25%|--times|2.5", "", "“2.5”: write a whole number")]
+    [InlineData("oxygen|--temperature|20C|--altitude|9000m", "WA901", "(≤ 5477 m)")]
+    [InlineData("oxygen|--temperature|20C|--altitude|20000ft", "WA901", "20000 ft is outside")]
     [InlineData("mix|pH 7, 4dKH, 25C|pH 7, 4dKH, 25C|--volume|0L|--other-volume|0L", "WA906", "moves nothing")]
     [InlineData("change|40mg/L|10mg/L|--replaced|25%|--target|5mg/L", "WA907", "10–40 mg/L")]
     [InlineData("change|40mg/L|10mg/L|--replaced|0%|--target|20mg/L", "WA907", "20 mg/L")]
@@ -74,8 +92,18 @@ public sealed class WaterCommandTests
     [InlineData("oxygen|--temperature|25C|--altitude|-100ft", "8.29 mg/L")]
     [InlineData("float|--bag|20C|--tank|25C", "about 34 minutes")]
     [InlineData("float|--bag|20C|--tank|25C|--after|30min|--then|23C", "37 %: 32.7 minutes")]
-    [InlineData("bag|--temperature|22C|--ph|6.2|--ammonia|8 mg/L as N|--kh|3dKH|--hours|26h|--into|hard", "at once")]
+    [InlineData("bag|--temperature|22C|--ph|6.2|--ammonia|8 mg/L as N|--kh|3dKH|--hours|26h|--into|hard",
+        "Not into this tank yet: its pH is 1.7 above the bag's")]
+    [InlineData("bag|--temperature|22C|--ph|7.5|--ammonia|0.3 mg/L as N|--hours|26h|--into|hard",
+        "As far as pH goes, they can go into this tank: the step of 0.4 is within 1")]
+    [InlineData("bag|--temperature|25C|--ph|8|--ammonia|2 mg/L as N|--into|pH 7.5, 25 °C",
+        "Treat this bag before the others")]
     [InlineData("bag|--temperature|22C|--into|pH 7.9, 12 °dKH, 25 °C", "Not measured: pH of the bag, ammonia")]
+    [InlineData("blend|4dKH|1dKH|50 mg/L CaCO3", "60 % of the first")]
+    [InlineData("carbon-dioxide|--ph|6.6|--kh|4dKH|--temperature|25C", "35.4 mg/L of CO₂")]
+    [InlineData("carbon-dioxide|--ph|6.6|--kh|4dKH|--temperature|25C", "More than about 30 mg/L can harm fishes")]
+    [InlineData("carbon-dioxide|--ph|8.8|--kh|4dKH|--temperature|25C", "less than the air leaves in it (0.599 mg/L)")]
+    [InlineData("change|40 mg/L|10 mg/L|--replaced|25%|--times|4", "of chlorine and chloramine with a conditioner")]
     public void Sums_are_printed_in_the_units_of_the_trade(string call, string said)
     {
         var (exit, text, errors) = Shell.Water(call.Split('|'));
@@ -137,6 +165,6 @@ public sealed class WaterCommandTests
 
             """).Text, StringComparison.Ordinal);
         Assert.Contains(
-            "as much as nobody objects to (Texas", Shell.Water(call, store: null).Text, StringComparison.Ordinal);
+            "fishes should not have to stay in it", Shell.Water(call, store: null).Text, StringComparison.Ordinal);
     }
 }

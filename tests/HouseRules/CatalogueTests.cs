@@ -38,6 +38,10 @@ public sealed class CatalogueTests
         ["WA909"] = "WaterCommandTests",
         ["WA910"] = "WaterCommandTests",
         ["WA911"] = "WaterCommandTests",
+        ["WA914"] = "WaterCommandTests",
+        ["WA915"] = "WaterCommandTests",
+        ["WA916"] = "WaterCommandTests",
+        ["WA917"] = "WaterCommandTests",
     };
 
     [Fact]

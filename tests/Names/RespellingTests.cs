@@ -58,8 +58,15 @@ public sealed class RespellingTests
 
     [Theory]
     [InlineData("Danio rerio", false)]
-    [InlineData("Hoplisoma sterbai", false)] // two syllables: the first is stressed
-    [InlineData("Mikrogeophagus ramirezi", true)] // a person of three syllables keeps a stress nobody can see
+    [InlineData("Apistogramma cacatuoides", false)]
+    [InlineData("Hoplisoma sterbai", true)] // of persons nobody can see how they are called: Sterba
+    [InlineData("Mikrogeophagus ramirezi", true)] // Ramírez
+    [InlineData("Poecilia wingei", true)] // Winge, with the g of singer
+    [InlineData("Fundulopanchax gardneri", true)] // Gardner
+    [InlineData("Petitella georgiae", true)] // Georgia
+    [InlineData("Botia almorhae", true)] // a place, of which the same is true
+    [InlineData("Danio harringtonorum", true)] // several persons; made up
+    [InlineData("Danio merianarum", true)] // several women; made up
     [InlineData("Otocinclus cocama", true)] // the length of the second a is in no table
     public void What_spelling_does_not_tell_is_called_a_guess(string name, bool isGuess) =>
         Assert.Equal(isGuess, Respelling.Of(ScientificName.Parse(name)!).IsGuess);

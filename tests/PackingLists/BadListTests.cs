@@ -125,6 +125,12 @@ public sealed class BadListTests : IDisposable
     }
 
     [Fact]
+    public void A_decimal_comma_divides_no_list_of_one_column() => Assert.Equal(
+        ["danio-rerio 1.5 cm", "betta-splendens 5 cm"],
+        Read("one.csv", "Oldmere\nBox 1\nDescription\nDanio rerio 1,5cm 100\nBetta splendens 5cm 4\n").List!.Lines
+            .Select(l => $"{l.Entry} {l.Line.Size}"));
+
+    [Fact]
     public void A_list_without_headings_is_read_by_what_stands_in_it() => Assert.Equal(
         ["danio-rerio", "betta-splendens"],
         Read("bare.csv", "1;Danio rerio;50\n2;Betta splendens;4\n").List!.Lines.Select(l => l.Entry));

@@ -17,11 +17,11 @@ public sealed class FiguresOnPagesTests
     [Theory]
     [InlineData("18–27 °C", "18–27 °C", "65–80 °F")] // 64.4 and 80.6, inward
     [InlineData("20–25 °C", "20–25 °C", "68–77 °F")] // exact
-    [InlineData("72–78 °F", "72–78 °F", "22.5–25.5 °C")] // 22.22 and 25.56, inward
+    [InlineData("72–78 °F", "22.5–25.5 °C", "72–78 °F")] // 22.22 and 25.56, inward
     [InlineData("22-26 C", "22–26 °C", "72–78 °F")] // 71.6 and 78.8
     [InlineData("> 20 °C", "> 20 °C", "> 68 °F")]
     [InlineData("24 °C", "24 °C", "about 75 °F")] // 75.2
-    public void A_range_is_as_typed_and_beside_it_the_other_system_rounded_inward(
+    public void The_shops_system_comes_first_and_the_one_not_typed_is_rounded_inward(
         string typed, string first, string second)
     {
         var row = ToySite.Read(change: w => w.Replace(Danio, "temperature: 18–27 °C", $"temperature: {typed}"))
@@ -30,7 +30,7 @@ public sealed class FiguresOnPagesTests
     }
 
     [Theory]
-    [InlineData(UnitSystem.Both, "68–77 °F", "20–25 °C")]
+    [InlineData(UnitSystem.Both, "20–25 °C", "68–77 °F")]
     [InlineData(UnitSystem.Metric, "20–25 °C", "")]
     [InlineData(UnitSystem.US, "68–77 °F", "")]
     public void One_system_shows_one_figure(UnitSystem units, string first, string second)
@@ -40,9 +40,9 @@ public sealed class FiguresOnPagesTests
     }
 
     [Theory]
-    [InlineData(UnitSystem.Both, "4.5 cm TL (2 in TL)", "80 cm long, 100 L", "32 in long, 30 US gal")]
-    [InlineData(UnitSystem.Metric, "4.5 cm TL", "80 cm long, 100 L", "")]
-    [InlineData(UnitSystem.US, "2 in TL", "32 in long, 30 US gal", "")] // 1.77 in; 31.5 in; 26.4 gal: upward
+    [InlineData(UnitSystem.Both, "4.5 cm (1.8 in)", "80 cm long, 100 L", "32 in long, 30 US gal")]
+    [InlineData(UnitSystem.Metric, "4.5 cm", "80 cm long, 100 L", "")]
+    [InlineData(UnitSystem.US, "1.8 in", "32 in long, 30 US gal", "")] // 1.77 in; 31.5 in; 26.4 gal: upward
     public void Fish_and_tank_are_rounded_upward(UnitSystem units, string fish, string tank, string other)
     {
         var room = ToySite.Read(units).Species("danio-rerio").Room;

@@ -46,6 +46,26 @@ public sealed class HomePageTests
         Assert.Equal((shown, more), (arrival.Batches.Count, arrival.More));
     }
 
+    /// <summary>The toy's three entries were read on three days; as many more on a later one.</summary>
+    [Theory]
+    [InlineData(0, "danio-margaritatus danio-rerio betta-splendens")]
+    [InlineData(4, "danio-alba danio-bona danio-cana danio-dura danio-margaritatus danio-rerio")]
+    [InlineData(7, "")] // of seven nothing tells which to choose
+    public void What_was_read_last_is_whole_days_as_long_as_there_is_room(int more, string shown)
+    {
+        string[] names = ["alba", "bona", "cana", "dura", "fera", "grata", "lata"];
+        var home = ToySite.Read(change: w =>
+        {
+            var entry = File.ReadAllText(w["content/species/danio-margaritatus.md"])
+                .Replace("2026-10-03", "2026-10-09", StringComparison.Ordinal);
+            foreach (var name in names.Take(more))
+                w.Write($"content/species/danio-{name}.md", entry
+                    .Replace("margaritatus", name, StringComparison.Ordinal)
+                    .Replace("celestial pearl danio", $"{name} danio", StringComparison.Ordinal));
+        }).At<HomePage>("index.html");
+        Assert.Equal(shown, string.Join(' ', home.Latest.Select(r => r.Href.Split('/', '.')[1])));
+    }
+
     [Fact]
     public void The_field_is_a_form_that_goes_to_all_species_and_only_this_page_may_send_one()
     {

@@ -42,14 +42,24 @@ public sealed class ListFiguresTests
     }
 
     [Theory]
-    [InlineData("1 in TL", "1 in")]
-    [InlineData("1 in SL", "1 in without its tail")]
-    [InlineData("1 in DW", "1 in across")]
+    [InlineData("2.5 cm TL", "2.5 cm")]
+    [InlineData("2.5 cm SL", "2.5 cm without its tail")]
+    [InlineData("2.5 cm DW", "2.5 cm across")]
+    [InlineData("1 in SL", "3 cm without its tail")] // 2.54, upward
     public void A_length_that_is_not_with_the_tail_says_so_in_its_row(string stated, string shown) =>
         Assert.Equal(shown, ToySite
             .Read(change: w => w.Replace("content/species/danio-margaritatus.md", "1 in TL", stated))
             .At<SpeciesListPage>("species/index.html").Species
             .Single(r => r.ScientificName == "Danio margaritatus").Length);
+
+    [Fact]
+    public void Every_row_of_every_list_is_in_the_units_of_the_shop_whatever_the_writer_typed()
+    {
+        Assert.Contains(RealContent.Collection.Entries, e => e.Adult.Length.Value.Unit.Symbol == "in");
+        var rows = RealSite.Pages.Values.SelectMany(p => p.QuerySelectorAll(".species-table__row")).ToList();
+        Assert.All(rows, row => Assert.DoesNotMatch(@"°F|\bin\b", string.Join(' ',
+            row.QuerySelectorAll("td").Take(2).Select(c => c.TextContent))));
+    }
 
     [Fact]
     public void A_figure_borrowed_of_a_relative_bears_the_mark_too()

@@ -42,7 +42,6 @@ public sealed class CautionTests
     [InlineData("family: Mochokidae\norder: Siluriformes", HazardKind.VenomousSpines)]
     [InlineData("family: Plotosidae\norder: Siluriformes", HazardKind.Sting)]
     [InlineData("family: Scatophagidae\norder: Acanthuriformes", HazardKind.Sting)]
-    [InlineData("family: Danionidae\nfoods: [frozen bloodworm]", HazardKind.Allergy)]
     [InlineData("family: Osteoglossidae\nadult: { length: 90 cm TL }", HazardKind.Outgrowing)]
     [InlineData("family: Danionidae\nadult: { length: 5 cm TL }")]
     public void Hazards_are_inherited_by_taxon_and_figures(string entry, params HazardKind[] expected)
@@ -91,7 +90,8 @@ public sealed class CautionTests
     {
         var people = Hazards.Where(
             h => h.Kind is not (HazardKind.Outgrowing or HazardKind.Predation or HazardKind.Release));
-        Assert.All(people, h => Assert.Matches("doctor|hospital|medical|emergency|vet|electrician|water company", h.Says));
+        Assert.All(people, h =>
+            Assert.Matches("doctor|hospital|medical|emergency|vet|electrician|water company", h.Says));
     }
 
     [Fact]

@@ -55,7 +55,7 @@ public sealed class ProofCommandTests : IDisposable
         Assert.Equal(1, Run("betta-splendens").Code);
     }
 
-    /// <summary>A name of two is told in the file that stands later; who asks for the other has to hear of it.</summary>
+    /// <summary>A name of two is told in the later file; who asks for the other has to hear of it.</summary>
     [Fact]
     public void What_is_told_at_another_entry_is_shown_where_it_has_a_part()
     {

@@ -66,7 +66,8 @@ public sealed class DraftTests
         var length = QuantityText.Parse(draft.At("adult.length")!.Text, DimensionCatalogue.Length, true).Value;
         var sure = EstimateMaker.ForNew(Engine, draft.Place, "adult.length")!.Range!.Sure;
         Assert.True(length.Low <= sure.Low && length.High >= sure.High && length.Low > sure.Low - 1, length.Text);
-        var angelfish = Tankmate.Of(RealContent.Collection.Find("pterophyllum-scalare")!, RealContent.Collection).Body;
+        var angelfish = Tankmate.Of(
+            RealContent.Collection.Find("pterophyllum-scalare")!, RealContent.Collection, Engine.Suggest).Body;
         Verdict Eaten(Stretch size) => Predation.Judge(
             angelfish, new Body(size, LengthBasis.Total, BodyShape.Fusiform, Mouth.Small, Appetite.None));
         Assert.Equal(Verdict.Suits, Eaten(Stretch.Exactly(length.High!.Value)));
@@ -81,9 +82,17 @@ public sealed class DraftTests
         Assert.DoesNotContain(draft.Values, v => v.Path.StartsWith("cautions", StringComparison.Ordinal));
         var fields = DraftText.Print(draft).Split('\n').Where(l => !l.StartsWith('#')).ToList();
         Assert.DoesNotContain(fields, l => l.Contains("countryCode", StringComparison.Ordinal));
-        foreach (var duty in new[] { "origin", "laws", "venom" })
+        foreach (var duty in new[] { "origin", "laws", "venom", "lifeSpan", "foods", "habits", "tank.needs" })
             Assert.Contains(draft.Missing, m => m.Contains(duty, StringComparison.Ordinal));
     }
+
+    [Theory]
+    [InlineData("Danio", "Danionidae", "Cypriniformes", "silence means fresh water")]
+    [InlineData("Carinotetraodon", "Tetraodontidae", "Tetraodontiformes", "Dichotomyctere nigroviridis does")]
+    public void Salt_is_asked_for_with_the_relative_that_needs_it(
+        string genus, string family, string order, string why) => Assert.Contains(
+        Draft(genus, family, order).Missing,
+        m => m.StartsWith("care.salinity", StringComparison.Ordinal) && m.Contains(why, StringComparison.Ordinal));
 
     [Theory]
     [InlineData("Danio", "Danionidae", "Cypriniformes")]

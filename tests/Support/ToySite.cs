@@ -15,7 +15,7 @@ internal sealed class ToySite
     private ToySite(Site site, IReadOnlyDictionary<string, SpeciesProse> prose)
     {
         Site = site;
-        Pages = PageSet.Make(site, Acquaintances.Of(site.Collection), prose);
+        Pages = PageSet.Make(site, Acquaintances.Of(site.Collection, site.Relatives.Suggest), prose);
     }
 
     public Site Site { get; }

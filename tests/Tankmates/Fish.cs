@@ -12,6 +12,7 @@ internal static class Fish
     public static readonly CareRangeDeclaration Temperature = Range("temperature", DimensionCatalogue.Temperature);
     public static readonly CareRangeDeclaration Acidity = Range("ph", DimensionCatalogue.Acidity);
     public static readonly CareRangeDeclaration Hardness = Range("hardness", DimensionCatalogue.GeneralHardness);
+    public static readonly CareRangeDeclaration Salinity = Range("salinity", DimensionCatalogue.Salinity);
     public static readonly IReadOnlyList<CareRangeDeclaration> Ranges = [Temperature, Acidity, Hardness];
     public static readonly PairJudge Judge = new(Ranges);
 

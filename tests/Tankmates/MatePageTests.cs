@@ -24,8 +24,8 @@ public sealed class MatePageTests(BrowserFixture browser)
         """;
 
     private const string AllFits = """
-        (figures) => caresheetsNeeds.tank.map((measure) => measure.limits.map((_, place) =>
-          caresheetsTank.worst([measure], place, figures)))
+        (figures) => [...caresheetsNeeds.tank, ...caresheetsNeeds.salt].map((measure) =>
+          measure.limits.map((_, place) => caresheetsTank.worst([measure], place, figures)))
         """;
 
     private readonly MatePages _pages = new(browser);
@@ -126,9 +126,69 @@ public sealed class MatePageTests(BrowserFixture browser)
         Assert.Equal(0, await page.Locator("#fit-0 .mate").CountAsync());
         Assert.Equal("Fits: 0 species", await page.InnerTextAsync("#fit-0 .verdict"));
         await page.FillAsync("#water-ph", "seven");
-        await Say(page, "#water-message", "PH: please write a number");
+        await Say(page, "#water-message", "pH: please write a number");
         Assert.Contains("temperature=2%20%C2%B0C", page.Url, StringComparison.Ordinal);
         Assert.Equal([], _pages.Complaints);
+    }
+
+    [Fact]
+    public async Task A_fish_that_needs_salt_fits_only_water_that_has_it()
+    {
+        var page = await _pages.Open("fits-my-tank.html#tank=150x60x60cm&temperature=25%20%C2%B0C&ph=7.6");
+        var puffer = page.Locator("#fit-0 .mate a[href$='dichotomyctere-nigroviridis.html']");
+        Assert.Equal("0", await page.InputValueAsync("#water-salinity"));
+        Assert.Equal(0, await puffer.CountAsync());
+        await page.FillAsync("#water-salinity", "");
+        Assert.Equal(0, await puffer.CountAsync());
+        await page.FillAsync("#water-salinity", "some");
+        Assert.Equal(0, await puffer.CountAsync());
+        await page.FillAsync("#water-salinity", "10");
+        Assert.Equal(1, await puffer.CountAsync());
+        Assert.Contains("salinity=10%20g%2FL", page.Url, StringComparison.Ordinal);
+        Assert.Equal([], _pages.Complaints);
+    }
+
+    [Fact]
+    public async Task What_relatives_exclude_does_not_fit_and_nothing_unknown_nearly_fits()
+    {
+        var page = await _pages.Open("fits-my-tank.html#ph=9&hardness=30%20%C2%B0dH");
+        foreach (var list in new[] { "#fit-1", "#fit-2", "#fit-3" })
+            await page.ClickAsync($"{list} summary");
+        Assert.DoesNotContain("unknown", await page.InnerTextAsync("#fit-1"), StringComparison.Ordinal);
+        var puffer = page.Locator("#fit-3 .mate:has(a[href$='carinotetraodon-irrubesco.html'])");
+        Assert.Contains(
+            "its relatives suggest 6.1–7.2; this is 9.", await puffer.InnerTextAsync(), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("temperature", "77", "77 °C is beyond any water that fishes are kept in", "If you mean 77 °F")]
+    [InlineData("ph", "20", "pH: 20 is beyond", "(3 to 10.5)")]
+    [InlineData("temperature", "24,5", "decimals have a point", "24.5")]
+    [InlineData("hardness", "9 apples", "“9 apples” has no unit", "")]
+    public async Task A_figure_that_cannot_be_meant_is_told_and_not_asked(
+        string field, string typed, string told, string hint)
+    {
+        var page = await _pages.Open("fits-my-tank.html");
+        await page.FillAsync($"#water-{field}", typed);
+        Assert.Contains(told, await page.InnerTextAsync("#water-message"), StringComparison.Ordinal);
+        Assert.Contains(hint, await page.InnerTextAsync("#water-message"), StringComparison.Ordinal);
+        Assert.False(await page.IsVisibleAsync(".outcome"));
+    }
+
+    [Theory]
+    [InlineData("60,5|30|36|", "Length of the tank: decimals have a point, so write 60.5.", "")]
+    [InlineData("60 cm|30|36|", "", "tank=60x30x36cm")]
+    [InlineData("24 in|30|36cm|", "", "tank=61x30x36cm")]
+    [InlineData("60|30|36|500", "The three sides count; the volume of 500 L", "tank=60x30x36cm")]
+    [InlineData("|||1,5", "Volume of the tank: decimals have a point, so write 1.5.", "")]
+    [InlineData("|||20 US gal", "", "tank=20%20US%20gal")]
+    public async Task A_tank_is_read_with_its_units_and_slips_are_told(string typed, string told, string kept)
+    {
+        var page = await _pages.Open("fits-my-tank.html");
+        foreach (var (field, text) in new[] { "length", "width", "height", "volume" }.Zip(typed.Split('|')))
+            await page.FillAsync($"#tank-{field}", text);
+        await Say(page, "#tank-message", told);
+        Assert.EndsWith(kept, page.Url, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -2,6 +2,7 @@ using CareSheets.Collection;
 using CareSheets.Commands;
 using CareSheets.Pages;
 using CareSheets.Quantities;
+using CareSheets.Relatives;
 using CareSheets.Tankmates;
 using CareSheets.Tests.Support;
 
@@ -11,13 +12,19 @@ namespace CareSheets.Tests.Tankmates;
 internal static class Shop
 {
     private static readonly Lazy<(SpeciesCollection Collection, Words Words)> Read = new(ReadAll);
-    private static readonly Lazy<Acquaintances> Judged = new(() => Acquaintances.Of(Collection));
+    private static readonly Lazy<RelativesEngine> Asked = new(() => RelativesEngine.Ask(Collection));
+    private static readonly Lazy<Acquaintances> Judged = new(() => Acquaintances.Of(Collection, Relatives.Suggest));
 
     public static SpeciesCollection Collection => Read.Value.Collection;
 
+    public static RelativesEngine Relatives => Asked.Value;
+
     public static Acquaintances Mates => Judged.Value;
 
-    public static Site Site => new(Collection, Read.Value.Words, UnitSystem.Both);
+    public static Site Site => new(Collection, Read.Value.Words, UnitSystem.Both)
+    {
+        Relatives = Relatives,
+    };
 
     public static Pairing Pair(string one, string other) =>
         Mates.Pair(Mates.PlaceOf(one), Mates.PlaceOf(other));

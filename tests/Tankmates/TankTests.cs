@@ -116,7 +116,7 @@ public sealed class TankTests
 
     [Fact]
     public void A_tank_without_sides_never_simply_fits() =>
-        Assert.Equal(Fit.Nearly, TankFit.Worst(
+        Assert.Equal(Fit.NotKnown, TankFit.Worst(
             TankFit.InTank(Fish.Plain("one"), TankSize.OfVolume(Volume.FromLitres(1000)))));
 
     [Fact]
@@ -144,7 +144,7 @@ public sealed class TankTests
     {
         var silent = Fish.Plain("one") with { Water = [] };
         var water = new Dictionary<string, double> { ["temperature"] = 25, ["ph"] = 7 };
-        Assert.Equal(Fit.Nearly, TankFit.Worst(TankFit.InWater(silent, Fish.Ranges, water)));
+        Assert.Equal(Fit.NotKnown, TankFit.Worst(TankFit.InWater(silent, Fish.Ranges, water)));
         Assert.Equal(Verdict.WithCare, Fish.Judge.Judge(silent, Fish.Plain("other")).Verdict);
         Assert.Equal(3, Fish.Judge.Judge(silent, Fish.Plain("other")).Reasons.Count);
     }

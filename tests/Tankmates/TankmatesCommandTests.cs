@@ -16,7 +16,7 @@ public sealed class TankmatesCommandTests
             Of("120x40x50cm", "pterophyllum-scalare", "paracheirodon-innesi"));
         Assert.Contains("Keep them apart.", text, StringComparison.Ordinal);
         Assert.Contains("A grown angelfish can swallow fish up to 7 cm", text, StringComparison.Ordinal);
-        Assert.Contains("overlap in 24–26 °C (76–78 °F) only", text, StringComparison.Ordinal);
+        Assert.Contains("overlap in 24–26 °C (75–79 °F) only", text, StringComparison.Ordinal);
         Assert.Contains("at least 375 L", text, StringComparison.Ordinal);
         Assert.Contains("do not say that your tank is lawful", text, StringComparison.Ordinal);
         Assert.DoesNotContain("{", text, StringComparison.Ordinal);
@@ -37,6 +37,35 @@ public sealed class TankmatesCommandTests
         Assert.Equal(JsonValueKind.Null, json.RootElement.GetProperty("tank").GetProperty("kilograms").ValueKind);
     }
 
+    [Fact]
+    public void A_tank_of_which_nobody_said_that_it_holds_salt_never_fits_a_fish_that_needs_it()
+    {
+        var text = new GatheringText(Shop.Site).Print(Of("150x60x60cm", "dichotomyctere-nigroviridis"));
+        Assert.DoesNotContain("fits all of them", text, StringComparison.Ordinal);
+        Assert.Contains("Nobody can say yet whether your tank fits.", text, StringComparison.Ordinal);
+        Assert.Contains("is kept at 7–17 g/L, and nobody has said", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Sides_that_no_sheet_states_are_never_told_as_a_need()
+    {
+        var text = new GatheringText(Shop.Site).Print(Of("60 L", "boraras-brigittae"));
+        Assert.Contains("Length of the tank: chili rasbora needs at least 45 cm", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("Width of the tank", text, StringComparison.Ordinal);
+        Assert.Contains("the least that it asks for, which is not what they need", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_relatives_suggest_is_told_as_theirs_and_pH_keeps_its_small_letter()
+    {
+        var text = new GatheringText(Shop.Site).Print(Of(
+            "500 L", "carinotetraodon-irrubesco", "poecilia-velifera"));
+        Assert.Contains(
+            "  pH: red-eyed red-tail puffer at 6.1–7.2 (its own is unknown, its relatives suggest this), Yucatán molly",
+            text, StringComparison.Ordinal);
+        Assert.DoesNotContain("PH", text, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("120x40")]
     [InlineData("20 gallons")]
@@ -54,7 +83,7 @@ public sealed class TankmatesCommandTests
     [InlineData("paracheirodon-inesi", "paracheirodon-innesi")]
     public void An_unknown_name_returns_2_and_offers_the_nearest(string typed, string offered)
     {
-        var (code, errors) = Call(typed);
+        var (code, errors) = Call(Repository.Root, typed);
         Assert.Equal(2, code);
         Assert.Contains($"There is no species {typed}. Did you mean ", errors, StringComparison.Ordinal);
         Assert.Contains(offered, errors, StringComparison.Ordinal);
@@ -68,15 +97,27 @@ public sealed class TankmatesCommandTests
         Assert.Equal(8, group.Count);
     }
 
+    [Fact]
+    public void A_draft_is_told_as_one()
+    {
+        using var workshop = new Workshop();
+        workshop.Replace("content/species/danio-margaritatus.md", "\norder:", "\ndraft: true\norder:");
+        Directory.CreateDirectory(workshop["themes"]);
+        Directory.Move(workshop["theme"], workshop["themes/riffle"]);
+        var (code, errors) = Call(workshop.Folder, "Danio margaritatus");
+        Assert.Equal(2, code);
+        Assert.Contains("Danio margaritatus is a draft", errors, StringComparison.Ordinal);
+    }
+
     private static Gathering Of(string tank, params string[] names) => Gathering.Of(
-        names.Select(n => Tankmate.Of(Shop.Collection.Find(n)!, Shop.Collection)),
+        names.Select(n => Tankmate.Of(Shop.Collection.Find(n)!, Shop.Collection, Shop.Relatives.Suggest)),
         Shop.Collection.Ranges, TankText.Read(tank).Tank);
 
-    private static (int Code, string Errors) Call(string name)
+    private static (int Code, string Errors) Call(string folder, string name)
     {
         var start = new System.Diagnostics.ProcessStartInfo("dotnet")
         {
-            WorkingDirectory = Repository.Root,
+            WorkingDirectory = folder,
             RedirectStandardError = true,
             RedirectStandardOutput = true,
         };

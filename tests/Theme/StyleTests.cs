@@ -56,8 +56,8 @@ public sealed partial class StyleTests
     }
 
     [Fact]
-    public void The_sheets_stay_within_1052_lines() =>
-        Assert.InRange(Repository.Files("themes/riffle/css", "*.css").Sum(f => File.ReadLines(f).Count()), 1, 1052);
+    public void The_sheets_stay_within_1110_lines() =>
+        Assert.InRange(Repository.Files("themes/riffle/css", "*.css").Sum(f => File.ReadLines(f).Count()), 1, 1110);
 
     [Fact]
     public void Every_custom_property_is_defined_and_used()

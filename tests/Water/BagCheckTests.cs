@@ -33,6 +33,9 @@ public sealed class BagCheckTests
         Alkalinity = KH(12),
     };
 
+    /// <summary>Nearer to the bag in pH, yet far enough to turn its ammonia.</summary>
+    private static readonly ReceivingWater Middle = Hard with { PH = PH(7.1) };
+
     private static readonly BagReading Far = new(Warm(22))
     {
         PH = PH(6.2),
@@ -84,10 +87,18 @@ public sealed class BagCheckTests
     }
 
     [Fact]
-    public void A_long_bag_for_a_hard_tank_is_emptied_at_once()
+    public void A_long_bag_is_emptied_at_once()
+    {
+        var outcome = Judge(Far, Middle);
+        Assert.Equal((BagAdvice.AtOnce, BagReason.WouldHarm), (outcome.Advice, outcome.Reason));
+        Assert.DoesNotContain(BagCaution.AcidityApart, outcome.Cautions);
+    }
+
+    [Fact]
+    public void A_long_bag_for_a_hard_tank_is_received_apart_for_its_step_of_pH()
     {
         var outcome = Judge(Far, Hard);
-        Assert.Equal((BagAdvice.AtOnce, BagReason.WouldHarm), (outcome.Advice, outcome.Reason));
+        Assert.Equal((BagAdvice.ReceiveApart, BagReason.AcidityApart), (outcome.Advice, outcome.Reason));
         Assert.True(outcome.Now!.Value.IsSingle && outcome.Aired!.Value.IsSingle && outcome.AiredPH.IsSingle);
         Assert.True(outcome.Now.Value.Max < WaterLimits.Default.UnionisedAmmonia.Value);
         Assert.True(outcome.Aired!.Value.Min > WaterLimits.Default.HarmfulAmmonia.Value);
@@ -120,13 +131,13 @@ public sealed class BagCheckTests
     [Fact]
     public void Unknown_ammonia_is_taken_for_the_worst_and_a_kit_can_be_held_against_a_figure()
     {
-        var outcome = Judge(Far with { Ammonia = null }, Hard);
+        var outcome = Judge(Far with { Ammonia = null }, Middle);
         Assert.Equal((BagAdvice.AtOnce, BagReason.AmmoniaUnknown), (outcome.Advice, outcome.Reason));
         Assert.Null(outcome.Now);
         Assert.Null(outcome.Aired);
         Assert.Null(outcome.Worst);
         Assert.Contains(BagCaution.NotMeasured, outcome.Cautions);
-        var held = Judge(Far with { Ammonia = outcome.LargestTotal }, Hard);
+        var held = Judge(Far with { Ammonia = outcome.LargestTotal }, Middle);
         Assert.Equal(
             WaterLimits.Default.UnionisedAmmonia.Value.InMilligramsOfNitrogen,
             held.Aired!.Value.Max!.Value.InMilligramsOfNitrogen, 1e-12);
@@ -167,6 +178,27 @@ public sealed class BagCheckTests
         var outcome = Judge(Far with { PH = PH(8), Ammonia = AsN(4), Temperature = Warm(25) }, Hard);
         Assert.Contains(BagCaution.HarmsNow, outcome.Cautions);
     }
+
+    [Theory]
+    [InlineData(25.0, BagAdvice.AtOnce, BagReason.WouldHarm)] // as warm as the tank
+    [InlineData(20.0, BagAdvice.ReceiveApart, BagReason.HarmsAfloat)]
+    [InlineData(null, BagAdvice.ReceiveApart, BagReason.HarmsAfloat)] // nobody knows, so it is not said to be
+    public void Nobody_floats_a_bag_that_harms_while_closed(double? tank, BagAdvice advice, BagReason reason)
+    {
+        var outcome = Judge(
+            Far with { PH = PH(8), Ammonia = AsN(4), Temperature = Warm(25) },
+            Hard with { Temperature = tank is { } celsius ? Warm(celsius) : null });
+        Assert.Equal((advice, reason), (outcome.Advice, outcome.Reason));
+    }
+
+    [Theory]
+    [InlineData(6.2, 7.2, BagAdvice.AtOnce)] // a step of 1 is not more than 1, whatever a computer makes of it
+    [InlineData(6.2, 7.25, BagAdvice.ReceiveApart)]
+    [InlineData(8.5, 7.5, BagAdvice.AtOnce)]
+    [InlineData(8.5, 6.5, BagAdvice.ReceiveApart)]
+    public void A_step_of_pH_beyond_the_limit_up_or_down_is_taken_apart(double bag, double tank, BagAdvice advice) =>
+        Assert.Equal(advice, Judge(
+            Far with { PH = PH(bag), Ammonia = null, Temperature = Warm(25) }, Hard with { PH = PH(tank) }).Advice);
 
     [Fact]
     public void Mixing_dilutes_and_ends_at_the_tank()

@@ -60,7 +60,7 @@ IReadOnlyList<IPage> MakePages()
     var bench = new Workbench(settings);
     var collection = bench.ReadCollection()!;
     var site = new Site(collection, bench.ReadWords()!, UnitSystem.Both);
-    return PageSet.Make(site, Acquaintances.Of(collection), bench.RenderProse(collection));
+    return PageSet.Make(site, Acquaintances.Of(collection, site.Relatives.Suggest), bench.RenderProse(collection));
 }
 
 // Time of the processors tells more where others use the machine too.

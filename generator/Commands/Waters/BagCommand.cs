@@ -45,7 +45,7 @@ internal sealed class BagCommand : WaterCommand<BagSettings>
     protected override WaterAnswer? Answer(BagSettings settings, WaterDesk desk)
     {
         var warmth = desk.Need<Temperature>("--temperature", settings.Temperature);
-        var tank = WaterDescription.Read(desk, "--into", settings.Into!);
+        var tank = WaterDescription.ReadTank(desk, "--into", settings.Into!);
         if (warmth is null)
             return null;
         var reading = new BagReading(warmth.Value)

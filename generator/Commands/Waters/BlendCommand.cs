@@ -28,18 +28,10 @@ internal sealed class BlendSettings : ContentSettings
 /// <summary>How much of each of two waters meets a target.</summary>
 internal sealed class BlendCommand : WaterCommand<BlendSettings>
 {
-    /// <summary>In the order in which figures are tried; milligrams of anything come last.</summary>
-    internal static readonly Dimension[] Mixing =
-    [
-        DimensionCatalogue.GeneralHardness, DimensionCatalogue.CarbonateHardness, DimensionCatalogue.Conductivity,
-        DimensionCatalogue.Concentration, DimensionCatalogue.Salinity, DimensionCatalogue.Temperature,
-        DimensionCatalogue.Acidity,
-    ];
-
     protected override WaterAnswer? Answer(BlendSettings settings, WaterDesk desk)
     {
         var volume = desk.Read<Volume>("--volume", settings.Volume);
-        var common = WaterDesk.Common([settings.First, settings.Second, settings.Target], Mixing)
+        var common = Proportional.Common([settings.First, settings.Second, settings.Target])
             ?? DimensionCatalogue.GeneralHardness;
         if (common == DimensionCatalogue.Acidity)
         {

@@ -31,7 +31,7 @@ internal sealed class CarbonDioxideCommand : WaterCommand<CarbonDioxideSettings>
         var warmth = desk.Need<Temperature>("--temperature", settings.Temperature);
         if (pH is null || kh is null || warmth is null)
             return null;
-        var water = desk.Accept(CarbonateWater.Of(kh.Value, pH.Value, warmth.Value));
+        var water = desk.Accept(MeasuredGas.In(kh.Value, pH.Value, warmth.Value));
         if (water is null || desk.Accept(CarbonateWater.Aired(kh.Value, warmth.Value)) is not { } aired)
             return null;
         return new WaterAnswer(desk.Lines.Gas(water, aired), new

@@ -1,4 +1,5 @@
 using System.ComponentModel;
+using System.Globalization;
 using CareSheets.Diagnostics;
 using CareSheets.Pages.Waters;
 using CareSheets.Quantities;
@@ -24,16 +25,22 @@ internal sealed class ChangeSettings : ContentSettings
 
     [CommandOption("--times <COUNT>")]
     [Description("How many changes.")]
-    public int? Times { get; init; }
+    public string? Times { get; init; }
 
     [CommandOption("--target <FIGURE>")]
     [Description("Instead: what the tank should come to.")]
     public string? Target { get; init; }
 
+    /// <summary>Nothing where it was not given, or is no whole number that can be meant.</summary>
+    public int? Count =>
+        int.TryParse(Times, NumberStyles.None, CultureInfo.InvariantCulture, out var count) &&
+        count is >= 1 and <= WaterChange.Most ? count : null;
+
     public override ValidationResult Validate() =>
         base.Validate() is { Successful: false } wrong ? wrong
         : Times is null == Target is null ? ValidationResult.Error("Give --times or --target, one of the two.")
-        : Times is < 1 or > WaterChange.Most ? ValidationResult.Error($"--times is between 1 and {WaterChange.Most}.")
+        : Times is not null && Count is null
+            ? ValidationResult.Error($"--times can't be “{Times}”: write a whole number from 1 to {WaterChange.Most}.")
         : ValidationResult.Success();
 }
 
@@ -44,12 +51,12 @@ internal sealed class ChangeCommand : WaterCommand<ChangeSettings>
     {
         var replaced = desk.Need<Share>("--replaced", settings.Replaced);
         string[] typed = [settings.Tank, settings.Fresh, .. settings.Target is { } target ? new[] { target } : []];
-        var common = WaterDesk.Common(typed, BlendCommand.Mixing) ?? DimensionCatalogue.Concentration;
+        var common = Proportional.Common(typed) ?? DimensionCatalogue.Concentration;
         if (common == DimensionCatalogue.Acidity)
             desk.Bag.Add(WaterCodes.AcidityDoesNotBlend, SourceSpan.None);
         if (desk.Bag.HasErrors || replaced is null)
             return null;
-        return common.Key switch
+        var answer = common.Key switch
         {
             "generalHardness" => Of<GeneralHardness>(settings, desk, replaced),
             "carbonateHardness" => Of<CarbonateHardness>(settings, desk, replaced),
@@ -58,6 +65,7 @@ internal sealed class ChangeCommand : WaterCommand<ChangeSettings>
             "temperature" => Of<Temperature>(settings, desk, replaced),
             _ => Of<Concentration>(settings, desk, replaced),
         };
+        return answer is null ? null : answer with { Lines = [.. answer.Lines, desk.Text.Say("fresh_caution")] };
     }
 
     private static WaterAnswer? Of<T>(ChangeSettings settings, WaterDesk desk, Given<Share> replaced)
@@ -68,7 +76,7 @@ internal sealed class ChangeCommand : WaterCommand<ChangeSettings>
         if (stated is null || fresh is null)
             return null;
         var tank = GivenFigure.From<T>(stated);
-        if (settings.Times is { } times)
+        if (settings.Count is { } times)
         {
             var after = desk.Accept(WaterChange.After(tank.Value, fresh.Value, replaced.Value, times));
             return desk.Bag.HasErrors ? null : new WaterAnswer(

@@ -80,6 +80,6 @@ internal sealed class MixCommand : WaterCommand<MixSettings>
         if (isMissing)
             desk.Bag.Add(
                 WaterCodes.Missing, desk.Source(argument, typed).Span, ("dimension", DimensionName.Of(T.Dimension)),
-                ("why", Why), ("example", "\"pH 7.9, 12 °dKH, 25 °C\""));
+                ("why", Why), ("example", WaterDescription.Example));
     }
 }

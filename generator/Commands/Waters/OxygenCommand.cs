@@ -34,22 +34,35 @@ internal sealed class OxygenCommand : WaterCommand<OxygenSettings>
     protected override WaterAnswer? Answer(OxygenSettings settings, WaterDesk desk)
     {
         var warmth = desk.Need<Temperature>("--temperature", settings.Temperature);
-        var (air, text) = Air(settings, desk);
-        if (warmth is null || desk.Bag.HasErrors)
+        if (settings.Pressure is not null)
+            return warmth is not null && desk.Read<Pressure>("--pressure", settings.Pressure) is { } pressure
+                ? Told(desk, OxygenSaturation.At(warmth.Value, pressure.Value), warmth, pressure.Text, pressure.Value)
+                : null;
+        var altitude = settings.Altitude is null ? Here(desk) : desk.Read<Altitude>("--altitude", settings.Altitude);
+        if (warmth is null || altitude is null || desk.Bag.HasErrors)
             return null;
-        var oxygen = desk.Accept(OxygenSaturation.At(warmth.Value, air));
-        return desk.Bag.HasErrors ? null : new WaterAnswer(
-            desk.Lines.Oxygen(warmth.Text, text, oxygen),
-            new { oxygen = oxygen.InMilligramsPerLitre, kilopascals = air.InKilopascals });
+        var most = OxygenSaturation.At(warmth.Value, altitude.Value);
+        return Told(
+            desk, most, warmth, altitude.Text, StandardAtmosphere.At(altitude.Value), UnitOf(settings.Altitude));
     }
 
-    private static (Pressure Air, string Text) Air(OxygenSettings settings, WaterDesk desk)
+    /// <summary>In which a refused height is told; nothing for the shop's own.</summary>
+    private static Unit? UnitOf(string? typed) =>
+        typed is null ? null : QuantityText.Parse(typed, DimensionCatalogue.Altitude).Value.Unit;
+
+    private static Given<Altitude> Here(WaterDesk desk)
     {
-        if (desk.Read<Pressure>("--pressure", settings.Pressure) is { } pressure)
-            return (pressure.Value, pressure.Text);
-        if (desk.Read<Altitude>("--altitude", settings.Altitude) is { } altitude)
-            return (StandardAtmosphere.At(altitude.Value), altitude.Text);
         var here = desk.Store?.Altitude ?? default;
-        return (StandardAtmosphere.At(here), WaterText.Show(here.InMetres, DimensionCatalogue.Altitude.Canonical));
+        return new Given<Altitude>(here, WaterText.Show(here.InMetres, DimensionCatalogue.Altitude.Canonical));
+    }
+
+    private static WaterAnswer? Told(
+        WaterDesk desk, SumResult<Concentration> most, Given<Temperature> warmth, string air, Pressure pressure,
+        Unit? unit = null)
+    {
+        var oxygen = desk.Accept(most, most.Refusal?.Of == DimensionCatalogue.Altitude ? unit : null);
+        return desk.Bag.HasErrors ? null : new WaterAnswer(
+            desk.Lines.Oxygen(warmth.Text, air, oxygen),
+            new { oxygen = oxygen.InMilligramsPerLitre, kilopascals = pressure.InKilopascals });
     }
 }

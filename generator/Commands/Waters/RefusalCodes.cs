@@ -13,6 +13,8 @@ internal static class RefusalCodes
         RefusalReason.SameWaters => WaterCodes.SameWaters,
         RefusalReason.AcidityDoesNotBlend => WaterCodes.AcidityDoesNotBlend,
         RefusalReason.NoSuchWater => WaterCodes.NoSuchWater,
+        RefusalReason.OtherIonsDecide => WaterCodes.OtherIonsDecide,
+        RefusalReason.ReadingsApart => WaterCodes.ReadingsApart,
         RefusalReason.NothingHappens => WaterCodes.NothingHappens,
         RefusalReason.NeverReached => WaterCodes.NeverReached,
         RefusalReason.NotApproaching => WaterCodes.NotApproaching,

@@ -9,14 +9,26 @@ namespace CareSheets.Commands.Waters;
 /// </summary>
 internal static class WaterDescription
 {
-    /// <summary>Nothing where it can't be read; then the desk's bag says why.</summary>
-    public static ReceivingWater? Read(WaterDesk desk, string argument, string typed)
+    internal const string Example = "\"pH 7.9, 12 °dKH, 25 °C\"";
+    internal const string ByFigures = $"Describe it by its figures: {Example}.";
+
+    /// <summary>A tank that receives fishes; water straight from the tap is refused.</summary>
+    public static ReceivingWater? ReadTank(WaterDesk desk, string argument, string typed)
     {
-        if (desk.FindWater(typed.Trim()) is { } known)
+        if (!ShopWaters.IsTap(typed.Trim()))
+            return Read(desk, argument, typed, withTap: false);
+        desk.Waters.RefuseTap(argument, typed);
+        return null;
+    }
+
+    /// <summary>Nothing where it can't be read; then the desk's bag says why.</summary>
+    public static ReceivingWater? Read(WaterDesk desk, string argument, string typed, bool withTap = true)
+    {
+        if (desk.Waters.Find(typed.Trim()) is { } known)
             return known.AsReceiving();
         if (!typed.Any(char.IsAsciiDigit))
         {
-            desk.TellUnknownWater(typed);
+            desk.Waters.TellUnknown(typed, withTap);
             return null;
         }
         ReceivingWater? read = new("");

@@ -1,6 +1,4 @@
 using CareSheets.Diagnostics;
-using CareSheets.Housing;
-using CareSheets.Names;
 using CareSheets.Pages;
 using CareSheets.Pages.Waters;
 using CareSheets.Quantities;
@@ -76,12 +74,25 @@ internal sealed class WaterDesk(ContentSettings settings)
         var source = Source(argument, typed);
         var declared = new QuantityDeclaration(dimension, Unbounded(dimension), BasisRequired: false);
         var bound = new QuantityBinder(Bag).Bind(source, declared, "");
-        if (bound is null || bound.Value.IsSingle)
-            return bound?.Value;
+        if (bound is null || IsBeyond(bound.Value, source))
+            return null;
+        if (bound.Value.IsSingle)
+            return bound.Value;
         Bag.Add(
             WaterCodes.OneFigure, source.Span,
             ("given", bound.Value.Text), ("example", Single(dimension)));
         return null;
+    }
+
+    /// <summary>Of most dimensions nothing is too much for a sum.</summary>
+    private bool IsBeyond(StatedRange stated, Sourced<string> source)
+    {
+        if (WaterExtremes.MostOf(stated.Dimension) is not { } most || !((stated.High ?? stated.Low) > most))
+            return false;
+        Bag.Add(
+            WaterCodes.BeyondExtremes, source.Span,
+            ("given", stated.Text), ("allowed", $"≤ {WaterText.Show(most, stated.Unit)}"));
+        return true;
     }
 
     /// <summary>The first of several dimensions in which all texts can be read.</summary>
@@ -100,26 +111,7 @@ internal sealed class WaterDesk(ContentSettings settings)
         return default;
     }
 
-    public WaterSource? FindWater(string name)
-    {
-        if (Store is not { } store)
-            return null;
-        return WaterSource.Of(store).FirstOrDefault(w => string.Equals(
-            w.Kind == WaterSourceKind.Tap ? "tap" : w.Water.Name, name, StringComparison.OrdinalIgnoreCase));
-    }
-
-    public void TellUnknownWater(string name)
-    {
-        List<string> known =
-        [
-            .. Store is { } store
-                ? WaterSource.Of(store).Select(w => w.Kind == WaterSourceKind.Tap ? "tap" : w.Water.Name) : [],
-        ];
-        Bag.Add(
-            WaterCodes.UnknownSystem, SourceSpan.None, ("name", name),
-            ("suggestion", EditDistance.Nearest(name, known) is { } nearest ? $"Did you mean {nearest}?"
-                : $"Its waters: {string.Join(", ", known)}."));
-    }
+    public ShopWaters Waters => new(this);
 
     public Sourced<string> Source(string argument, string typed)
     {

@@ -76,7 +76,7 @@ internal static class LatinLetters
         "q" => "k",
         "x" when isFirst => "z",
         "c" => isSoft ? "s" : "k",
-        "g" => isSoft && !isPersonal ? "j" : "g",
+        "g" => !isSoft ? "g" : isPersonal ? "gh" : "j",
         _ => spelt,
     };
 }

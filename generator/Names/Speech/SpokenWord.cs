@@ -5,22 +5,25 @@ namespace CareSheets.Names.Speech;
 /// <summary>One word of a name as it is said: syllables with hyphens, the stressed one in capitals.</summary>
 internal sealed record SpokenWord(string Text, bool IsGuess)
 {
+    /// <summary>Genitives, which an epithet made from a person's name has (ICZN Art. 31.1; from memory).</summary>
+    private static readonly string[] Genitives = ["i", "ae", "orum", "arum"];
+
     /// <summary>
-    /// Epithets made from a person's name keep the person's stress (from memory; no rule of the Code), so
+    /// Epithets made from a person's name keep the person's stress and sounds (from memory; no rule of the Code), so
     /// what stands before the ending -i or -ii is spoken and stressed as a word of its own, unless two
-    /// consonants before the ending draw the stress to them.
+    /// consonants before the ending draw the stress to them. But no spelling tells how a person is called, nor
+    /// whether a genitive is of a person at all, so each of them is a guess until somebody approves it.
     /// </summary>
     public static SpokenWord Of(string word)
     {
         var whole = LatinWord.Of(word.ToLowerInvariant(), isPersonal: false);
-        var isPersonal = char.IsLower(word[0]) && word.EndsWith('i') && whole.Syllables.Count > 2;
-        if (!isPersonal)
-            return new SpokenWord(Print(whole, whole.Stressed), whole.IsGuess);
-        var stem = LatinWord.Of(word.TrimEnd('i'), isPersonal);
-        var isClosed = whole.Syllables[^2].IsClosed;
-        var stressed = isClosed ? stem.Syllables.Count - 1 : stem.Stressed;
+        var isOfSomebody = char.IsLower(word[0]) && Genitives.Any(g => word.EndsWith(g, StringComparison.Ordinal));
+        if (!isOfSomebody || !word.EndsWith('i') || whole.Syllables.Count < 3)
+            return new SpokenWord(Print(whole, whole.Stressed), whole.IsGuess || isOfSomebody);
+        var stem = LatinWord.Of(word.TrimEnd('i'), isPersonal: true);
+        var stressed = whole.Syllables[^2].IsClosed ? stem.Syllables.Count - 1 : stem.Stressed;
         var ending = word.EndsWith("ii", StringComparison.Ordinal) ? "-ee-eye" : "-eye";
-        return new SpokenWord(Print(stem, stressed) + ending, !isClosed && stem.Syllables.Count > 2);
+        return new SpokenWord(Print(stem, stressed) + ending, true);
     }
 
     private static string Print(LatinWord word, int stressed)

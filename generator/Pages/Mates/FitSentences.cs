@@ -10,7 +10,8 @@ public sealed class FitSentences(Site site)
     private readonly MateSentences _sentences = new(site);
     private readonly StretchText _figures = new(site.Words, site.Units);
 
-    public string Of(Tankmate mate, FitReason reason) => _sentences.Fill($"browser.fit_{KeyOf(reason)}",
+    public string Of(Tankmate mate, FitReason reason) => _sentences.Fill(
+        $"browser.{KeyOf(reason.Limits, reason.State)}",
     [
         ("name", _sentences.NameOf(mate)),
         ("field", _sentences.FieldName(reason.Limits.Field)),
@@ -26,11 +27,22 @@ public sealed class FitSentences(Site site)
             ? Stretch.Exactly(least) : limits.Fits,
         IsSize(limits.Dimension) ? Rounding.Upward : Rounding.Inward);
 
+    /// <summary>The sentence for a figure that lies so among such limits, which the scripts say too.</summary>
+    internal static string KeyOf(Limits limits, LimitState state) => limits.Basis switch
+    {
+        LimitBasis.Nobody => "fit_unknown",
+        LimitBasis.Law => "fit_law",
+        LimitBasis.FreshWater => "fit_fresh",
+        LimitBasis.Relatives => state switch
+        {
+            LimitState.NotGiven => "fit_unknown",
+            LimitState.Within => "fit_relatives",
+            LimitState.Near or LimitState.Beyond => "fit_relatives_apart",
+        },
+        LimitBasis.Sheet when state != LimitState.NotGiven => IsSize(limits.Dimension) ? "fit_size" : "fit_water",
+        LimitBasis.Sheet => IsSize(limits.Dimension) ? "fit_not_given" : "fit_salt",
+    };
+
     private static bool IsSize(Dimension dimension) =>
         dimension == DimensionCatalogue.Length || dimension == DimensionCatalogue.Volume;
-
-    private static string KeyOf(FitReason reason) =>
-        reason.Limits.Fits is null ? "unknown"
-        : reason.Figure is null ? "not_given"
-        : IsSize(reason.Limits.Dimension) ? "size" : "water";
 }

@@ -1,5 +1,6 @@
 using CareSheets.Quantities;
 using CareSheets.Species;
+using CareSheets.Tankmates.Aspects;
 
 namespace CareSheets.Pages.Mates;
 
@@ -15,12 +16,12 @@ internal sealed class MatePageMaker(Site site)
         yield return new TogetherPage(
             Routes.Together,
             site.Frames.Make(Routes.Together, words["menu.together"], words["sentence.together_description"]),
-            tank, Lists("join", "suits", "care", "apart"), Routes.AllSpecies);
+            tank, Lists("join", ("suits", 0), ("care", 1), ("apart", 2)), Routes.AllSpecies);
         yield return new FitsPage(
             Routes.FitsMyTank,
             site.Frames.Make(Routes.FitsMyTank, words["menu.fits"], words["sentence.fits_description"]),
-            tank, [.. site.Collection.Ranges.Where(r => r.IsAlwaysShown).Select(Field)], Tap(),
-            Lists("fit", "fits", "nearly", "fits_not"), Routes.AllSpecies);
+            tank, [.. site.Collection.Ranges.Where(WaterAspect.IsNeeded).Select(Field)], Tap(),
+            Lists("fit", ("fits", 0), ("nearly", 1), ("not_known", 3), ("fits_not", 2)), Routes.AllSpecies);
     }
 
     private string Tap() => site.Collection.Store.Tap is null
@@ -33,11 +34,12 @@ internal sealed class MatePageMaker(Site site)
         var unit = site.Words.Say("mates.unit_of", ("field", label));
         return new WaterField(
             $"water-{range.Field}", range.Field, label,
-            units.Count == 0 ? null : new UnitSelect($"unit-{range.Field}", unit, units));
+            units.Count == 0 ? null : new UnitSelect($"unit-{range.Field}", unit, units),
+            range.Dimension == DimensionCatalogue.Salinity ? "0" : "");
     }
 
-    private IReadOnlyList<AnswerList> Lists(string id, params string[] words) =>
-        [.. words.Select((word, i) => new AnswerList($"{id}-{i}", site.Words[$"browser.{word}"], $"{i}"))];
+    private IReadOnlyList<AnswerList> Lists(string id, params (string Word, int Sign)[] lists) =>
+        [.. lists.Select((l, i) => new AnswerList($"{id}-{i}", site.Words[$"browser.{l.Word}"], $"{l.Sign}"))];
 
     private IReadOnlyList<UnitChoice> Units(Dimension dimension)
     {

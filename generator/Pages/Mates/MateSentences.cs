@@ -22,13 +22,17 @@ public sealed class MateSentences(Site site)
 
     public string NameOf(Tankmate mate) => site.Collection.Find(mate.Name)?.VernacularName ?? mate.Name;
 
-    public string Text(Detail detail) => detail.Dimension is { } dimension
-        ? _figures.Show(dimension, detail.Range, detail.Rounding)
-        : site.Words[detail.Word];
+    public string Text(Detail detail)
+    {
+        if (detail.Dimension is not { } dimension)
+            return site.Words[detail.Word];
+        var figure = _figures.Show(dimension, detail.Range, detail.Rounding);
+        return detail.Word.Length == 0 ? figure : site.Words.Say(detail.Word, ("figure", figure));
+    }
 
     public string Shared(Reason reason) =>
         reason is { Shared: { } shared, Dimension: { } dimension }
-            ? _figures.Show(dimension, shared, Rounding.Inward)
+            ? _figures.Show(dimension, shared, Rounding.Nearest)
             : "";
 
     /// <summary>A care range by its label, another field by its own word.</summary>
@@ -41,6 +45,8 @@ public sealed class MateSentences(Site site)
             : site.Words[$"mate_field.{field}"];
     }
 
+    /// <summary>A word that goes on with a capital, as pH does, begins a sentence as it is.</summary>
     internal static string Capital(string sentence) =>
-        sentence.Length == 0 ? sentence : char.ToUpperInvariant(sentence[0]) + sentence[1..];
+        sentence.Length == 0 || (sentence.Length > 1 && char.IsUpper(sentence[1]))
+            ? sentence : char.ToUpperInvariant(sentence[0]) + sentence[1..];
 }

@@ -1,5 +1,6 @@
 using CareSheets.Quantities;
 using CareSheets.Tankmates;
+using CareSheets.Tankmates.Aspects;
 using CareSheets.Tankmates.Tanks;
 
 namespace CareSheets.Pages.Mates;
@@ -10,10 +11,15 @@ internal sealed class NeedData(Site site, Acquaintances mates)
     private readonly MateSentences _sentences = new(site);
     private readonly StretchText _figures = new(site.Words, site.Units);
 
+    private readonly LimitManners _manners = new();
+
     public object Make() => new
     {
         tank = Measures(MateLimits.OfTank),
-        water = Measures(m => MateLimits.OfWater(m, mates.Ranges.Where(r => r.IsAlwaysShown))),
+        salt = Measures(MateLimits.OfSalt),
+        water = Measures(m => MateLimits.OfWater(m, mates.Ranges.Where(WaterAspect.IsNeeded))),
+        manners = _manners.All,
+        plausible = mates.Ranges.ToDictionary(r => r.Field, r => new[] { r.Plausible.Low, r.Plausible.High }),
         units = DimensionCatalogue.All.ToDictionary(d => d.Key, Units),
         sides = Ends(TankText.PossibleSide),
         volumes = Ends(TankText.PossibleVolume),
@@ -52,6 +58,7 @@ internal sealed class NeedData(Site site, Acquaintances mates)
             ? new[] { Finite(nearly.Low), Finite(fits.Low), Finite(fits.High), Finite(nearly.High) }
             : null),
         needs = limits.Select(l => FitSentences.Need(l, _figures)),
+        manner = limits.Select(_manners.Of).ToList(),
     };
 
     private static double? Finite(double end) => double.IsFinite(end) ? end : null;

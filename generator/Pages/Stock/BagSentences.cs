@@ -19,12 +19,16 @@ internal sealed class BagSentences(Words words)
             yield return words.Say(
                 "bag.sums", ("now", Show(now)), ("ph", Show(outcome.AiredPH)), ("aired", Show(aired)),
                 ("limit", Show(outcome.Limits.HarmfulAmmonia.Value)), ("source", outcome.Limits.HarmfulAmmonia.Source));
-        foreach (var caution in outcome.Cautions.Except(OfEveryBag))
+        foreach (var caution in outcome.Cautions.Except(OfEveryBag).Where(c => Matters(c, outcome.Advice)))
             yield return Caution(outcome, caution);
     }
 
     /// <summary>What holds for all bags and is said once.</summary>
     public string Always => string.Join(' ', OfEveryBag.Select(c => words[$"bag_caution.{c}"]));
+
+    /// <summary>Nobody floats a bag whose fish go elsewhere first.</summary>
+    private static bool Matters(BagCaution caution, BagAdvice advice) =>
+        caution != BagCaution.WarmthApart || advice != BagAdvice.ReceiveApart;
 
     private string Reason(BagOutcome outcome) => outcome.Reason switch
     {
@@ -35,7 +39,8 @@ internal sealed class BagSentences(Words words)
         BagReason.LongUnderWay => words.Say("bag_reason.LongUnderWay",
             ("hours", Number(outcome.Limits.ShortTransit.Value.InHours))),
         BagReason.Rises => words.Say("bag_reason.Rises", ("rise", Signed(outcome.Rise!.Value.InPH))),
-        BagReason.AmmoniaUnknown or BagReason.TankUnknown or BagReason.HoursUnknown or BagReason.StaysLow =>
+        BagReason.AmmoniaUnknown or BagReason.TankUnknown or BagReason.HoursUnknown or BagReason.StaysLow or
+            BagReason.AcidityApart or BagReason.HarmsAfloat =>
             words[$"bag_reason.{outcome.Reason}"],
     };
 

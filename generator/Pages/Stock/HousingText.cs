@@ -1,4 +1,5 @@
 using CareSheets.Arrivals;
+using CareSheets.Collection;
 using CareSheets.Housing;
 using CareSheets.Quantities;
 using CareSheets.Species;
@@ -35,7 +36,8 @@ internal sealed class HousingText(Site site)
     private static string Join(IEnumerable<string> systems) => string.Join("; ", systems);
 
     private IEnumerable<SystemFit> Systems(Entry entry) =>
-        SystemFinder.Find(entry, site.Collection).Where(f => f.Source.Kind == WaterSourceKind.System);
+        SystemFinder.Find(entry, site.Collection, site.Relatives.Suggest)
+            .Where(f => f.Source.Kind == WaterSourceKind.System);
 
     /// <summary>Of a batch that has no system yet: by how much all fish of this one would wait longer.</summary>
     private string Named(Delivery delivery, SystemFit fit)
@@ -52,11 +54,16 @@ internal sealed class HousingText(Site site)
 
     private string Why(SystemFit fit)
     {
-        var figures = fit.Failing.Select(f => Words.Say("docket.figure_apart",
-            ("figure", RangeRowMaker.LabelOf(f.Declaration, Words)), ("given", Show(f.Given)), ("keep", Show(f.Keep))));
+        var figures = fit.Failing.Select(f => Words.Say(
+            f.Suggested is null ? "docket.figure_apart" : "docket.figure_relatives",
+            ("figure", RangeRowMaker.LabelOf(f.Declaration, Words)), ("given", Show(f.Given)),
+            ("keep", f.Suggested is { } suggested ? Show(f.Declaration, suggested) : Show(f.Keep))));
         var oxygen = fit.Oxygen is { IsMet: false } ? new[] { Words["docket.too_little_oxygen"] } : [];
         return string.Join(Words["sentence.list_separator"], figures.Concat(oxygen));
     }
+
+    private string Show(CareRangeDeclaration declared, SuggestedRange suggested) => site.Quantities.Computed(
+        declared.Dimension, suggested.Low, suggested.High, Rounding.Inward, site.Collection.Store.Units).First;
 
     private string Show(StatedRange? range) =>
         range is null ? Words["sentence.unknown"] : site.Quantities.Show(range, Rounding.Inward).First;

@@ -3,18 +3,23 @@ using CareSheets.Water.Bags;
 
 namespace CareSheets.Pages.Waters;
 
-/// <summary>What the sum of a transport bag says: the advice in one sentence, the outcomes, the cautions.</summary>
+/// <summary>
+/// What the sum of a transport bag says: one order of what to do, the step of pH first; then, to be folded, the
+/// outcomes and cautions behind it. Nothing in the latter asks for what the order forbids.
+/// </summary>
 public sealed class BagLines(WaterText text)
 {
-    /// <summary>What to do and why, in one sentence.</summary>
-    public string Advice(BagOutcome outcome) => text.Say(
-        $"advice_{outcome.Advice}", ("reason", Reason(outcome)));
+    private readonly BagOrder _order = new(text);
 
+    /// <summary>The order and what is said of every bag; what stands over the reasons, and those.</summary>
     public IReadOnlyList<string> All(BagOutcome outcome) =>
-        [Advice(outcome), .. Outcomes(outcome), .. Cautions(outcome)];
+    [
+        .. _order.Of(outcome), text.Say("caution_NoAirstone"), text.Say("caution_SourcesDisagree"),
+        text.Say("bag_why"), .. Outcomes(outcome), .. Cautions(outcome),
+    ];
 
-    /// <summary>Ammonia now, aired and mixed; a span where something was not measured.</summary>
-    public IEnumerable<string> Outcomes(BagOutcome outcome)
+    /// <summary>Ammonia now, aired and, where they may mix, mixed; a span where something is not measured.</summary>
+    private IEnumerable<string> Outcomes(BagOutcome outcome)
     {
         if (outcome is { Now: { } now, Aired: { } aired })
         {
@@ -26,14 +31,30 @@ public sealed class BagLines(WaterText text)
             yield return text.Say(
                 "bag_aired_ph", ("ph", text.Span(outcome.AiredPH)), ("total", text.Both(outcome.LargestTotal)),
                 ("limit", text.Both(outcome.Limits.UnionisedAmmonia.Value)));
-        foreach (var step in outcome.Steps)
-            yield return Step(step);
+        if (outcome.Advice is BagAdvice.Briefly or BagAdvice.MayMix)
+        {
+            foreach (var step in outcome.Steps)
+                yield return Step(step);
+        }
         if (outcome is { HydrogenRatio: { } ratio, Rise: { } rise })
-            yield return text.Say(
-                "bag_tank", ("rise", Digits.OfPH(Math.Abs(rise.InPH))), ("ratio", Digits.Of(ratio)));
+            yield return Digits.OfPH(rise.InPH) == Digits.OfPH(0)
+                ? text.Say("bag_tank_same")
+                : text.Say("bag_tank", ("rise", Digits.OfPH(Math.Abs(rise.InPH))), ("ratio", Digits.Of(ratio)));
     }
 
-    public IEnumerable<string> Cautions(BagOutcome outcome) => outcome.Cautions.Select(c => Caution(c, outcome));
+    /// <summary>Those that do not stand above already.</summary>
+    private IEnumerable<string> Cautions(BagOutcome outcome)
+    {
+        foreach (var caution in outcome.Cautions)
+        {
+            if (caution is BagCaution.WarmthApart)
+                yield return text.Say("caution_WarmthApart");
+            else if (caution is BagCaution.NotMeasured)
+                yield return text.Say(
+                    "caution_NotMeasured", ("figures", string.Join(", ", Unmeasured(outcome))),
+                    ("kh", Degrees(Assumed.Alkalinity)), ("ph", text.Span(Assumed.BagPH)));
+        }
+    }
 
     private string Step(MixStep step)
     {
@@ -42,46 +63,6 @@ public sealed class BagLines(WaterText text)
             ? text.Say("bag_step", volumes, ("ph", text.Span(step.PH)), ("unionised", text.Span(unionised)))
             : text.Say("bag_step_ph", volumes, ("ph", text.Span(step.PH)));
     }
-
-    private string Reason(BagOutcome outcome)
-    {
-        var limits = outcome.Limits;
-        return outcome.Reason switch
-        {
-            BagReason.WouldHarm => text.Say(
-                "reason_WouldHarm", ("worst", text.Both(outcome.Worst!.Value)),
-                ("limit", text.Both(limits.HarmfulAmmonia.Value))),
-            BagReason.WouldPassGoal => text.Say(
-                "reason_WouldPassGoal", ("worst", text.Both(outcome.Worst!.Value)),
-                ("limit", text.Both(limits.UnionisedAmmonia.Value))),
-            BagReason.LongUnderWay => text.Say(
-                "reason_LongUnderWay", ("hours", Hours(outcome.Bag.UnderWay!.Value)),
-                ("limit", Hours(limits.ShortTransit.Value))),
-            BagReason.Rises when outcome.Rise is null => text.Say("reason_BagUnknown"),
-            BagReason.Rises => text.Say(
-                "reason_Rises", ("rise", Digits.Fixed(outcome.Rise!.Value.InPH, 2)),
-                ("limit", Digits.Fixed(limits.MixingRise.Value.InPH, 2))),
-            BagReason.AmmoniaUnknown or BagReason.TankUnknown or BagReason.HoursUnknown or BagReason.StaysLow =>
-                text.Say($"reason_{outcome.Reason}"),
-        };
-    }
-
-    private string Caution(BagCaution caution, BagOutcome outcome) => caution switch
-    {
-        BagCaution.HarmsNow => text.Say(
-            "caution_HarmsNow", ("limit", text.Both(outcome.Limits.HarmfulAmmonia.Value))),
-        BagCaution.AcidityApart => text.Say(
-            "caution_AcidityApart", ("limit", Digits.Fixed(outcome.Limits.AcidityStep.Value.InPH, 2)),
-            ("source", outcome.Limits.AcidityStep.Source)),
-        BagCaution.WarmthApart => text.Say(
-            "caution_WarmthApart", ("apart", Digits.Fixed(Math.Abs(outcome.Warming!.Value.InKelvins), 1)),
-            ("limit", Digits.Fixed(outcome.Limits.TemperatureStep.Value.InKelvins, 1)),
-            ("minutes", Digits.Of(Math.Ceiling(outcome.Afloat!.Value.InMinutes)))),
-        BagCaution.NotMeasured => text.Say(
-            "caution_NotMeasured", ("figures", string.Join(", ", Unmeasured(outcome))),
-            ("kh", Degrees(Assumed.Alkalinity)), ("ph", text.Span(Assumed.BagPH))),
-        BagCaution.NoAirstone or BagCaution.SourcesDisagree => text.Say($"caution_{caution}"),
-    };
 
     private IEnumerable<string> Unmeasured(BagOutcome outcome)
     {
@@ -98,6 +79,4 @@ public sealed class BagLines(WaterText text)
 
     private string Degrees(Range<CarbonateHardness> range) => text.Span(
         Digits.Of(range.Min!.Value.InGermanDegrees), Digits.Of(range.Max!.Value.InGermanDegrees));
-
-    private static string Hours(Elapsed elapsed) => Digits.Of(elapsed.InHours);
 }

@@ -1,3 +1,4 @@
+using CareSheets.Collection;
 using CareSheets.Housing;
 using CareSheets.Quantities;
 
@@ -23,17 +24,23 @@ public sealed class HousingSentences(Site site)
     public IEnumerable<string> Reasons(SystemFit fit)
     {
         foreach (var figure in fit.Failing)
-            yield return Words.Say(
-                $"housing.{figure.Standing}", ("field", Label(figure)), ("by", By(figure)),
-                ("keep", figure.Keep is { } keep ? site.Quantities.ShowIn(keep, Units) : Words["housing.fresh"]));
+            yield return figure.Suggested is { } suggested
+                ? Words.Say(
+                    "housing.RelativesApart", ("field", Label(figure)), ("suggested", Show(figure, suggested)),
+                    ("given", site.Quantities.ShowIn(figure.Given!, Units)))
+                : Words.Say(
+                    $"housing.{figure.Standing}", ("field", Label(figure)), ("by", By(figure)),
+                    ("keep", figure.Keep is { } keep ? site.Quantities.ShowIn(keep, Units) : Words["housing.fresh"]));
         if (fit.Oxygen is { IsMet: false } oxygen)
             yield return Words.Say(
                 "housing.oxygen", ("attainable", Digits.Of(oxygen.Attainable.InMilligramsPerLitre)),
                 ("need", oxygen.Need), ("limit", Digits.Of(oxygen.Limit.Value.InMilligramsPerLitre)),
                 ("source", oxygen.Limit.Source));
-        foreach (var figure in fit.Figures.Where(
-            f => f.Standing is FigureStanding.UnknownOfSpecies or FigureStanding.UnknownOfWater))
-            yield return Words.Say($"housing.{figure.Standing}", ("field", Label(figure)));
+        foreach (var figure in fit.Unknown)
+            yield return figure.Suggested is { } suggested
+                ? Words.Say(
+                    "housing.RelativesOnly", ("field", Label(figure)), ("suggested", Show(figure, suggested)))
+                : Words.Say($"housing.{figure.Standing}", ("field", Label(figure)));
     }
 
     public string Blend(BlendOffer offer)
@@ -50,6 +57,9 @@ public sealed class HousingSentences(Site site)
     }
 
     private string Label(FigureInWater figure) => RangeRowMaker.LabelOf(figure.Declaration, Words);
+
+    private string Show(FigureInWater figure, SuggestedRange suggested) => site.Quantities.Computed(
+        figure.Declaration.Dimension, suggested.Low, suggested.High, Rounding.Inward, Units).First;
 
     /// <summary>In the shop's units, rounded up so that it never looks like nothing.</summary>
     private string By(FigureInWater figure)

@@ -50,9 +50,8 @@ public sealed class SumLines(WaterText text, WaterLimits limits)
         };
         if (total is not null)
             lines.AddRange(Unionised(total.Text, total.Value * share.InParts));
-        lines.Add(text.Say(
-            "ammonia_largest", ("limit", text.Both(limits.UnionisedAmmonia.Value)),
-            ("total", text.Both(limits.UnionisedAmmonia.Value / share.InParts))));
+        lines.AddRange(Risen(total?.Value, acidity.Value.InPH + 1, temperature.Value));
+        lines.Add(text.Say("ammonia_filter"));
         lines.Add(Criteria(acidity.Value, temperature.Value));
         return lines;
     }
@@ -68,9 +67,27 @@ public sealed class SumLines(WaterText text, WaterLimits limits)
     public IReadOnlyList<string> Gas(CarbonateWater water, CarbonateWater aired) =>
     [
         text.Say("gas_at", ("gas", Digits.Of(water.CarbonDioxide.InMilligramsPerLitre))),
+        .. water.CarbonDioxide < aired.CarbonDioxide
+            ? [text.Say("gas_poor", ("aired", Digits.Of(aired.CarbonDioxide.InMilligramsPerLitre)))]
+            : Array.Empty<string>(),
+        .. water.CarbonDioxide > MeasuredGas.Harmful
+            ? [text.Say("gas_harms", ("limit", Digits.Of(MeasuredGas.Harmful.InMilligramsPerLitre)))]
+            : Array.Empty<string>(),
         text.Say("gas_aired", ("ph", Digits.OfPH(aired.PH.InPH))),
         text.Say("gas_caution"),
     ];
+
+    /// <summary>What the same ammonia does where the pH is higher; nothing beyond the end of the scale.</summary>
+    private IEnumerable<string> Risen(Ammonia? total, double pH, Temperature temperature)
+    {
+        if (pH > Acidity.Dimension.Maximum)
+            yield break;
+        var share = UnionisedAmmonia.ShareAt(Acidity.FromPH(pH), temperature).Value;
+        (string, string)[] said = [("ph", Digits.Of(pH)), ("share", Digits.Of(share.InPercent))];
+        yield return total is { } known
+            ? text.Say("ammonia_risen_total", [.. said, ("unionised", text.Both(known * share.InParts))])
+            : text.Say("ammonia_risen", said);
+    }
 
     private IEnumerable<string> Unionised(string total, Ammonia unionised)
     {

@@ -17,7 +17,7 @@ public static class WaterData
         {
             words = site.Words.Group("water").ToDictionary(w => w.Name, w => w.Text),
             units = Units(),
-            possible = DimensionCatalogue.All.ToDictionary(d => d.Key, d => new[] { d.Minimum, d.Maximum }),
+            possible = DimensionCatalogue.All.ToDictionary(d => d.Key, Possible),
             constants = Constants(),
             ranges = Ranges(),
             limits = Limits(limits),
@@ -29,6 +29,12 @@ public static class WaterData
             }),
         });
     }
+
+    private static double?[] Possible(Dimension dimension) =>
+    [
+        dimension.Minimum,
+        WaterExtremes.MostOf(dimension) ?? (dimension.Maximum == double.MaxValue ? null : dimension.Maximum),
+    ];
 
     private static Dictionary<string, object> Units() => DimensionCatalogue.All.ToDictionary(
         d => d.Key,
@@ -64,6 +70,8 @@ public static class WaterData
         assumedAlkalinity = Ends(Assumed.Alkalinity),
         assumedPH = Ends(Assumed.BagPH),
         changes = WaterChange.Most,
+        noise = BagCheck.Noise,
+        harmfulGas = MeasuredGas.Harmful.InMilligramsPerLitre,
     };
 
     private static object Ranges() => new
@@ -72,6 +80,9 @@ public static class WaterData
         carbonate = Ends(CarbonateConstants.Temperatures),
         oxygen = Ends(OxygenSaturation.Temperatures),
         pressure = Ends(OxygenSaturation.Pressures),
+        altitude = Ends(OxygenSaturation.Altitudes),
+        gasAlkalinity = Ends(MeasuredGas.Alkalinities),
+        gasPH = Ends(MeasuredGas.Acidities),
         criteriaPH = Ends(AmmoniaCriteria.Acidities),
         criteria = Ends(AmmoniaCriteria.Temperatures),
     };
@@ -92,6 +103,7 @@ public static class WaterData
     private static object Limit<T>(WaterLimit<T> limit)
         where T : struct, IQuantity<T> => new { value = limit.Value.Canonical, source = limit.Source };
 
-    private static double[] Ends<T>(Range<T> range)
-        where T : struct, IQuantity<T> => [range.Min!.Value.Canonical, range.Max!.Value.Canonical];
+    /// <summary>An open end is none.</summary>
+    private static double?[] Ends<T>(Range<T> range)
+        where T : struct, IQuantity<T> => [range.Min?.Canonical, range.Max?.Canonical];
 }

@@ -13,8 +13,12 @@ internal sealed class WaterPageMaker(Site site)
             Words["water_page.title"], Words["water_page.lead"], Words["water_page.no_script"],
             [Words["water_page.caution_sum"], Words["water_page.caution_kit"], Words["water_page.caution_ask"]],
             [.. WaterInputs.Names.Select(name => new WaterSum(
-                name, Words[$"water_page.{name}"], Words[$"water_page.{name}_lead"], Words["water_page.answer"],
-                inputs.Of(name), tables.Of(name)))],
+                name, Words[$"water_page.{name}"], Words[$"water_page.{name}_lead"],
+                name is "blend" or "change" ? Words["water.fresh_caution"] : "", Words["water_page.answer"],
+                inputs.Of(name), tables.Of(name))
+            {
+                Behind = name == "bag" ? Words["water.bag_why"] : "",
+            })],
             [
                 Words["water_page.source_ammonia"], Words["water_page.source_carbon"],
                 Words["water_page.source_oxygen"], Words["water_page.source_hardness"],

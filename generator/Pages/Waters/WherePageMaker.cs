@@ -19,7 +19,7 @@ internal sealed class WherePageMaker(Site site)
     {
         var title = Words["housing.title"];
         var found = site.Collection.Entries
-            .Select(e => (Entry: e, Fits: SystemFinder.Find(e, site.Collection))).ToList();
+            .Select(e => (Entry: e, Fits: SystemFinder.Find(e, site.Collection, site.Relatives.Suggest))).ToList();
         var homeless = found.Where(f => IsHomeless(f.Fits)).ToList();
         return new WherePage(
             Address, site.Frames.Make(Address, title, title, isListed: false), title, Words["housing.lead"],
@@ -47,12 +47,22 @@ internal sealed class WherePageMaker(Site site)
             [.. Blends(entry, fits)]);
     }
 
-    /// <summary>Where some system lacks nothing but the right temperature, that is a matter of the heater.</summary>
+    /// <summary>
+    /// Where some system lacks nothing but the right temperature, that is a matter of the heater. Nothing is said to
+    /// do for a species of which a figure is unknown.
+    /// </summary>
     private IEnumerable<string> Blends(Entry entry, IReadOnlyList<SystemFit> fits) =>
-        fits.Any(f => f.Source.Kind == WaterSourceKind.System &&
-            f.Failing.All(x => x.Declaration.Dimension == DimensionCatalogue.Temperature))
-            ? [Words["housing.heater"]]
-            : BlendFinder.Find(entry, site.Collection).Take(MostBlends).Select(_sentences.Blend);
+        fits.SelectMany(f => f.Figures).Any(IsUnknown) ? [Words["housing.ask_first"]]
+        : fits.FirstOrDefault(IsHeatersMatter) is { } fit
+            ? [Words.Say("housing.heater", ("system", _sentences.NameOf(fit.Source)))]
+        : BlendFinder.Find(entry, site.Collection).Take(MostBlends).Select(_sentences.Blend);
+
+    private static bool IsUnknown(FigureInWater figure) =>
+        figure.Standing is FigureStanding.UnknownOfSpecies or FigureStanding.RelativesApart;
+
+    private static bool IsHeatersMatter(SystemFit fit) => fit.Source.Kind == WaterSourceKind.System &&
+        fit.Oxygen is not { IsMet: false } && !fit.Unknown.Any() &&
+        fit.Failing.All(f => f.Declaration.Dimension == DimensionCatalogue.Temperature);
 
     private WhereRow Row(Entry entry, IReadOnlyList<SystemFit> fits) => new(
         entry.Name, LinkTo(entry), entry.ScientificName.Value.ToString(),

@@ -16,7 +16,8 @@ internal sealed class FamilyOfGenus : ICodedRule
 
     public IEnumerable<Breach> Check(Entry entry)
     {
-        if (GenusTable.Known.Find(entry.Genus) is not { } known)
+        if (GenusTable.Known.Find(entry.Genus) is not { } known ||
+            !entry.Family.Value.EndsWith("idae", StringComparison.Ordinal)) // of another form the schema has told
             yield break;
         if (known.Family != entry.Family.Value)
             yield return Tell(entry, entry.Genus, entry.Family, known.Family, "family");
@@ -26,5 +27,6 @@ internal sealed class FamilyOfGenus : ICodedRule
 
     private static Breach Tell(Entry entry, string taxon, Sourced<string> here, string listed, string path) =>
         new(RuleName, entry, Diagnostic.Of(NomenclatureCodes.OtherParent, here.Span,
-            ("taxon", taxon), ("here", here.Value), ("listed", listed), ("rule", RuleName)).At(path));
+            ("taxon", Excerpt.Of(taxon)), ("here", Excerpt.Of(here.Value)), ("listed", listed), ("rule", RuleName))
+            .At(path));
 }

@@ -45,8 +45,11 @@ internal sealed class QuantityProblems(string text, Dimension dimension, bool ba
             ? dimension.For(UnitSystem.US)
             : metric;
         var shown = basis ?? (basisRequired ? LengthBasis.Total : null);
+        var suggestion = Write(parts, likely, shown);
         return Make(Kind.NoUnit, parts.AfterFigures, 0,
-            ("found", parts.Figures), ("suggestion", Write(parts, likely, shown)));
+            ("found", parts.Figures),
+            ("suggestion", dimension.OrPerhaps is { } other
+                ? $"{suggestion} or {Write(parts, other, shown)}" : suggestion));
     }
 
     public QuantityProblem WrongKind(TextPart unit, Dimension found) =>

@@ -15,5 +15,9 @@ internal static class ElapsedUnits
         new("dayUnderWay", "d", UnitSystem.Both, ["d", "day", "days"]) { Times = 24, Step = 0.5 };
 
     public static readonly Dimension Time =
-        new("elapsed", [Hour, Minute, DayUnderWay], Hour, Hour) { Example = "26 h" };
+        new("elapsed", [Hour, Minute, DayUnderWay], Hour, Hour)
+        {
+            Example = "26 h",
+            OrPerhaps = Minute,
+        };
 }

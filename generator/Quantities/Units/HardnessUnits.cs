@@ -81,26 +81,27 @@ internal static class HardnessUnits
         Milliequivalent,
     ];
 
-    private static readonly AmbiguousUnit[] Doubts =
-    [
-        new(AmbiguityReason.WhichSubstance, ["mg/L", "ppm"], [PartPerMillion, MilligramPerLitre]),
-        new(AmbiguityReason.WhichScale, ["°", "deg", "degree", "degrees"],
-            [GermanDegree, FrenchDegree, ClarkDegree]),
-    ];
+    private static readonly AmbiguousUnit OfWhat =
+        new(AmbiguityReason.WhichSubstance, ["mg/L", "ppm"], [PartPerMillion, MilligramPerLitre]);
 
     public static readonly Dimension General = Make(
-        "generalHardness", ["°dGH", "dGH", "°GH"], MillimoleOfIons, "4–18 °dH");
+        "generalHardness", ["°dGH", "dGH", "°GH"], "°dH", MillimoleOfIons, "4–18 °dH");
 
     public static readonly Dimension Carbonate = Make(
-        "carbonateHardness", ["°dKH", "dKH", "°KH"], MillimoleOfAcidCapacity, "2–8 °dH");
+        "carbonateHardness", ["°dKH", "dKH", "°KH"], "°dKH", MillimoleOfAcidCapacity, "2–8 °dKH");
 
-    /// <remarks>°dH is said of both; °dGH and °dKH each belong to one.</remarks>
-    private static Dimension Make(string key, string[] degrees, Unit millimole, string example)
+    /// <remarks>°dH is said of both; °dGH and °dKH each belong to one, and readers see which is meant.</remarks>
+    private static Dimension Make(string key, string[] degrees, string symbol, Unit millimole, string example)
     {
-        var degree = GermanDegree with { Spellings = [.. GermanDegree.Spellings, .. degrees] };
+        var degree = GermanDegree with { Symbol = symbol, Spellings = [.. GermanDegree.Spellings, .. degrees] };
         return new(key, [.. Shared, degree, millimole], degree, PartPerMillion)
         {
-            Ambiguous = Doubts,
+            Ambiguous =
+            [
+                OfWhat,
+                new(AmbiguityReason.WhichScale, ["°", "deg", "degree", "degrees"],
+                    [degree, FrenchDegree, ClarkDegree]),
+            ],
             Example = example,
         };
     }

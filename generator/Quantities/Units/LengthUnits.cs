@@ -2,6 +2,7 @@ namespace CareSheets.Quantities.Units;
 
 /// <summary>Units for the size of a fish or the side of a tank.</summary>
 /// <remarks>
+/// Small fishes are told to a tenth of an inch, for half an inch more would be a quarter of a fish of 4 cm.
 /// 1 in = 2.54 cm exactly (16 CFR 500.19; NIST SP 811, Appendix B, from memory); 1 ft = 12 in.
 /// </remarks>
 internal static class LengthUnits
@@ -22,7 +23,7 @@ internal static class LengthUnits
 
     public static readonly Unit Inch =
         new("inch", "in", UnitSystem.US, ["in", "inch", "inches", "\""])
-        { Times = 2.54, Step = 0.5, Steps = [new(0, 0.1), new(1, 0.5), new(12, 1)] };
+        { Times = 2.54, Step = 0.5, Steps = [new(0, 0.1), new(4, 0.5), new(12, 1)] };
 
     public static readonly Unit Foot =
         new("foot", "ft", UnitSystem.US, ["ft", "foot", "feet", "'"])

@@ -11,18 +11,25 @@ public sealed class SwallowingAspect : IAspect
 
     public object Facet(Tankmate mate) => mate.Body;
 
+    /// <summary>
+    /// What passes and what can be passed are both rounded up, so that the smaller of the two never looks the
+    /// larger; where prey is beyond, reach and gape are rounded down, so that it always looks beyond.
+    /// </summary>
     public IEnumerable<Detail> Details(Tankmate mate)
     {
         var body = mate.Body;
-        static Detail About(string blank, double cm) =>
-            Detail.Figure(blank, DimensionCatalogue.Length, Stretch.Exactly(cm), Rounding.Nearest);
+        static Detail About(string blank, double cm, Rounding rounding = Rounding.Upward) =>
+            Detail.Figure(blank, DimensionCatalogue.Length, Stretch.Exactly(cm), rounding);
         return
         [
             Detail.Figure("length", DimensionCatalogue.Length, body.Length, Rounding.Upward),
             Detail.OfWord("basis", $"mate_basis.{body.Basis}"),
+            About("total", Predation.SmallestTotal(body)),
             About("reach", Predation.Reach(body)),
             About("gape", Predation.Gape(body)),
             About("depth", Predation.Depth(body)),
+            About("short_reach", Predation.Reach(body), Rounding.Downward),
+            About("small_gape", Predation.Gape(body), Rounding.Downward),
         ];
     }
 
@@ -42,6 +49,15 @@ public sealed class SwallowingAspect : IAspect
             (true, true) => ReasonKind.WouldSwallow,
             (true, false) => ReasonKind.WouldHunt,
             (false, true) => ReasonKind.MightTake,
-            (false, false) => ReasonKind.MightSwallow,
+            (false, false) => Beyond(predator, prey),
+        };
+
+    private static ReasonKind Beyond(Body predator, Body prey) =>
+        (Predation.Depth(prey) > Predation.Gape(predator),
+            Predation.SmallestTotal(prey) > Predation.Reach(predator)) switch
+        {
+            (true, false) => ReasonKind.MightSwallowDeeper,
+            (false, true) => ReasonKind.MightSwallowLonger,
+            _ => ReasonKind.MightSwallow,
         };
 }

@@ -5,8 +5,11 @@ public enum Fit
 {
     Fits,
 
-    /// <summary>A little beyond what it needs, or something needed is unknown.</summary>
+    /// <summary>A little beyond what it needs.</summary>
     Nearly,
+
+    /// <summary>Something that counts is unknown of it, or was not said of the tank.</summary>
+    NotKnown,
 
     DoesNotFit,
 }

@@ -1,3 +1,4 @@
+using CareSheets.Collection;
 using CareSheets.Quantities;
 using CareSheets.Species;
 using CareSheets.Tankmates.Aspects;
@@ -11,37 +12,66 @@ public static class MateLimits
     private const double NearlyShare = 0.9;
 
     /// <summary>
-    /// Where an entry states only the length of its tank: at least twice the fish from front to
-    /// back and once in height (Swiss Animal Protection Ordinance, SR 455.1, Annex 2, Table 8).
+    /// Sides that an entry does not state are held against the least that the Swiss table asks for a fish of its
+    /// length, and are told as that, never as the need of the species.
     /// </summary>
-    private const double WidthPerFish = 2;
-
     public static IReadOnlyList<Limits> OfTank(Tankmate mate)
     {
-        var (housing, fish) = (mate.Housing, mate.Body.Length.High);
+        var (housing, fish) = (mate.Housing, SwissSpace.LengthOf(mate));
         return
         [
             AtLeast("length", DimensionCatalogue.Length, housing.Length),
-            AtLeast("width", DimensionCatalogue.Length, housing.Width ?? WidthPerFish * fish),
-            AtLeast("height", DimensionCatalogue.Length, housing.Height ?? fish),
+            Side("width", housing.Width, SwissSpace.Sides.Width * fish),
+            Side("height", housing.Height, SwissSpace.Sides.Height * fish),
             AtLeast("volume", DimensionCatalogue.Volume, housing.Volume),
         ];
     }
 
     /// <summary>
-    /// Half of what counts as a narrow overlap is a slip that nearly fits: 1 K, 0.25 pH, 1.5 °dH
-    /// (common practice, no source).
+    /// Salt is asked for even where a customer says nothing of the water: a fish that needs it dies without. None
+    /// where the schema knows no salinity.
     /// </summary>
-    public static IReadOnlyList<Limits> OfWater(Tankmate mate, IEnumerable<CareRangeDeclaration> ranges) =>
+    public static IReadOnlyList<Limits> OfSalt(Tankmate mate) =>
     [
-        .. from range in ranges
-           let keep = mate.Need(range)?.Keep
-           let margin = WaterAspect.NarrowUpTo(range) / 2
-           select new Limits(range.Field, range.Dimension, keep,
-               keep is { } known ? Stretch.Between(known.Low - margin, known.High + margin) : null),
+        .. mate.Water.Where(w => w.Declaration.Dimension == DimensionCatalogue.Salinity)
+            .Select(w => OfWater(mate, w.Declaration)),
     ];
 
-    private static Limits AtLeast(string field, Dimension dimension, double least) => new(
-        field, dimension,
-        Stretch.Between(least, double.PositiveInfinity), Stretch.Between(NearlyShare * least, double.PositiveInfinity));
+    public static IReadOnlyList<Limits> OfWater(Tankmate mate, IEnumerable<CareRangeDeclaration> ranges) =>
+        [.. ranges.Select(range => OfWater(mate, range))];
+
+    /// <summary>
+    /// Half of what counts as a narrow overlap is a slip that nearly fits: 1 K, 0.25 pH, 1.5 °dH
+    /// (common practice, no source). What relatives suggest has no such slip: it is a guess already.
+    /// </summary>
+    private static Limits OfWater(Tankmate mate, CareRangeDeclaration range)
+    {
+        var need = mate.Need(range);
+        if (need?.Keep is { } keep)
+        {
+            var margin = WaterAspect.NarrowUpTo(range) / 2;
+            return new Limits(
+                range.Field, range.Dimension, need.IsAssumed ? LimitBasis.FreshWater : LimitBasis.Sheet, keep,
+                Stretch.Between(keep.Low - margin, keep.High + margin))
+            {
+                WhenNotGiven = range.Dimension == DimensionCatalogue.Salinity && keep.Low <= FreshWater.UpTo
+                    ? Fit.Fits : Fit.NotKnown,
+            };
+        }
+        return need?.Suggested is { } suggested
+            ? new Limits(range.Field, range.Dimension, LimitBasis.Relatives, suggested, suggested)
+            : new Limits(range.Field, range.Dimension, LimitBasis.Nobody);
+    }
+
+    private static Limits Side(string field, double? stated, double byLaw) => stated is { } least
+        ? AtLeast(field, DimensionCatalogue.Length, least)
+        : new Limits(field, DimensionCatalogue.Length, LimitBasis.Law, From(byLaw), From(byLaw))
+        {
+            WhenNotGiven = Fit.Fits,
+        };
+
+    private static Limits AtLeast(string field, Dimension dimension, double least) =>
+        new(field, dimension, LimitBasis.Sheet, From(least), From(NearlyShare * least));
+
+    private static Stretch From(double least) => Stretch.Between(least, double.PositiveInfinity);
 }

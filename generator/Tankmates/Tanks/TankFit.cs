@@ -5,6 +5,7 @@ namespace CareSheets.Tankmates.Tanks;
 /// <summary>Whether a species fits a tank and a water, with every reason why not.</summary>
 public static class TankFit
 {
+    /// <summary>Nobody says of what water a tank is filled with, so a fish that needs salt asks for it.</summary>
     public static IReadOnlyList<FitReason> InTank(Tankmate mate, TankSize tank)
     {
         double? Figure(string field) => field switch
@@ -14,7 +15,7 @@ public static class TankFit
             "height" => tank.Height?.Canonical,
             _ => tank.Volume.Canonical,
         };
-        return Reasons(MateLimits.OfTank(mate), Figure);
+        return [.. Reasons(MateLimits.OfTank(mate), Figure), .. Reasons(MateLimits.OfSalt(mate), _ => null)];
     }
 
     /// <summary>Judges by the figures given; what the customer left out is not asked.</summary>

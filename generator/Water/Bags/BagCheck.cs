@@ -13,6 +13,9 @@ namespace CareSheets.Water.Bags;
 /// </remarks>
 public static class BagCheck
 {
+    /// <summary>In pH: 8.3 − 8 is a little more than 0.3 to a computer, and to nobody else.</summary>
+    internal const double Noise = 1e-9;
+
     public static SumResult<BagOutcome> Judge(BagReading bag, ReceivingWater tank, WaterLimits limits)
     {
         var scenarios = new BagScenarios(bag, tank);
@@ -63,6 +66,7 @@ public static class BagCheck
             Reason = reason,
             Advice = reason switch
             {
+                BagReason.AcidityApart or BagReason.HarmsAfloat => BagAdvice.ReceiveApart,
                 BagReason.AmmoniaUnknown or BagReason.WouldHarm => BagAdvice.AtOnce,
                 BagReason.WouldPassGoal or BagReason.TankUnknown or BagReason.LongUnderWay or
                     BagReason.HoursUnknown or BagReason.Rises => BagAdvice.Briefly,
@@ -75,22 +79,29 @@ public static class BagCheck
     private static BagReason ReasonOf(BagOutcome outcome)
     {
         var (bag, limits) = (outcome.Bag, outcome.Limits);
-        return outcome.Worst is not { } worst ? BagReason.AmmoniaUnknown
+        return IsAcidityApart(outcome) ? BagReason.AcidityApart
+            : HarmsNow(outcome) && outcome.Afloat != default(Elapsed) ? BagReason.HarmsAfloat
+            : outcome.Worst is not { } worst ? BagReason.AmmoniaUnknown
             : worst > limits.HarmfulAmmonia.Value ? BagReason.WouldHarm
             : worst > limits.UnionisedAmmonia.Value ? BagReason.WouldPassGoal
             : outcome.Tank.PH is null ? BagReason.TankUnknown
             : bag.UnderWay is not { } hours ? BagReason.HoursUnknown
             : hours > limits.ShortTransit.Value ? BagReason.LongUnderWay
-            : !(outcome.Rise <= limits.MixingRise.Value) ? BagReason.Rises
+            : !(outcome.Rise?.InPH <= limits.MixingRise.Value.InPH + Noise) ? BagReason.Rises
             : BagReason.StaysLow;
     }
 
+    private static bool IsAcidityApart(BagOutcome outcome) =>
+        outcome.Rise is { } rise && Math.Abs(rise.InPH) > outcome.Limits.AcidityStep.Value.InPH + Noise;
+
+    private static bool HarmsNow(BagOutcome outcome) => outcome.Now?.Max > outcome.Limits.HarmfulAmmonia.Value;
+
     private static IEnumerable<BagCaution> CautionsOf(BagOutcome outcome)
     {
-        var (bag, tank, limits) = (outcome.Bag, outcome.Tank, outcome.Limits);
-        if (outcome.Now?.Max > limits.HarmfulAmmonia.Value)
+        var (bag, tank) = (outcome.Bag, outcome.Tank);
+        if (HarmsNow(outcome))
             yield return BagCaution.HarmsNow;
-        if (outcome.Rise is { } rise && Math.Abs(rise.InPH) > limits.AcidityStep.Value.InPH)
+        if (IsAcidityApart(outcome))
             yield return BagCaution.AcidityApart;
         if (outcome.Afloat > default(Elapsed))
             yield return BagCaution.WarmthApart;

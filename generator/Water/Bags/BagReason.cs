@@ -3,6 +3,12 @@ namespace CareSheets.Water.Bags;
 /// <summary>The weightiest reason for an advice, the most careful first.</summary>
 public enum BagReason
 {
+    /// <summary>The step of pH from bag to tank is larger than the limit.</summary>
+    AcidityApart,
+
+    /// <summary>Its ammonia harms while it is closed, and it would have to float to be as warm as the tank.</summary>
+    HarmsAfloat,
+
     /// <summary>Its ammonia was not measured, and long bags are full of it.</summary>
     AmmoniaUnknown,
 

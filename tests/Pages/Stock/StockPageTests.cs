@@ -36,7 +36,7 @@ public sealed class StockPageTests
         var line = Assert.Single(group.Batches); // nobody knows the second, and the third are gone
         Assert.Equal("zebra danio", line.VernacularName);
         Assert.Equal(new Link("Danio rerio", "species/danio-rerio.html", true), line.Species);
-        Assert.Equal("“leopard”, 2–3 cm (about 0.8–1 in) with its tail, males", line.Kind);
+        Assert.Equal("“leopard”, 2–3 cm (about 0.8–1.2 in) with its tail, males", line.Kind);
         Assert.Equal("bred in aquaria, Wrenholt", line.Source);
         Assert.Equal("25 counted", line.Count);
         Assert.Equal("sold from 8 December 2026", line.Release);

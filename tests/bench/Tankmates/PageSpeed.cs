@@ -72,7 +72,7 @@ internal static class PageSpeed
         var renderer = new PageRenderer(Theme.Read(theme, bag), site.Words);
         foreach (var page in new MatePageMaker(site).Make())
             File.WriteAllText(Path.Combine(folder, page.Address), renderer.Render(page, bag));
-        foreach (var file in MateData.Make(site, Acquaintances.Of(site.Collection)))
+        foreach (var file in MateData.Make(site, Acquaintances.Of(site.Collection, (_, _) => null)))
             File.WriteAllText(Path.Combine(folder, file.Address), file.Text);
         foreach (var asset in ThemeAssets.Read(theme, bag))
             File.WriteAllBytes(Path.Combine(folder, asset.Address), asset.Bytes.ToArray());

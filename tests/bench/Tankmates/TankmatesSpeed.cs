@@ -14,7 +14,7 @@ internal static class TankmatesSpeed
     {
         var site = MadeUpCollection.Make(root, count);
         var clock = Stopwatch.StartNew();
-        var mates = Acquaintances.Of(site.Collection);
+        var mates = Acquaintances.Of(site.Collection, (_, _) => null);
         var verdicts = new int[3];
         for (var one = 0; one < count; one++)
         {

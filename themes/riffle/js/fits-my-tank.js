@@ -8,33 +8,52 @@
   /** @type {any} */
   const tankForm = caresheetsTank;
   const { names, find, say } = lookup;
+  const words = ["fits", "nearly", "not_known", "fits_not"];
   const form = find(".ask");
   const fields = /** @type {HTMLInputElement[]} */ ([...form.querySelectorAll("[data-water]")]);
   /** @type {any} */
   let needs;
 
   /** @param {string} key */
-  function unitOf(key) {
-    const measure = needs.water.find((/** @type {any} */ m) => m.key === key);
-    const select = document.getElementById(`unit-${key}`);
-    const units = needs.units[measure.dimension];
-    return select instanceof HTMLSelectElement ? tankForm.unit(needs, measure.dimension, select.value) : units[0];
+  function measureOf(key) {
+    return needs.water.find((/** @type {any} */ m) => m.key === key);
   }
 
+  /** @param {string} key */
+  function unitOf(key) {
+    const { dimension } = measureOf(key);
+    const select = document.getElementById(`unit-${key}`);
+    return select instanceof HTMLSelectElement ? tankForm.unit(needs, dimension, select.value) : needs.units[dimension][0];
+  }
+
+  /** What to say of a figure that no water of fishes has, with the unit that may have been meant. @param {string} key @param {any} read @param {string} label */
+  function implausible(key, read, label) {
+    const [low, high] = needs.plausible[key];
+    const units = needs.units[measureOf(key).dimension];
+    const other = units.find((/** @type {any} */ u) =>
+      u !== read.unit && tankForm.within([low, high], (Number(read.digits) - u.zero) * u.times / u.over));
+    return [
+      say("not_plausible", { field: label, given: read.text, low: tankForm.inUnit(read.unit, low), high: tankForm.inUnit(read.unit, high) }),
+      ...(other ? [say("in_other_unit", { other: `${read.digits} ${other.symbol}` })] : []),
+    ].join(" ");
+  }
+
+  /** An empty field of salt means fresh water; any other that is empty is not asked. */
   function readWater() {
     /** @type {Record<string, number>} */
     const figures = {};
     /** @type {Record<string, string>} */
     const shown = {};
     const problems = [];
-    for (const field of fields.filter((f) => f.value.trim())) {
+    for (const field of fields.filter((f) => f.value.trim() || f.defaultValue)) {
       const key = field.dataset.water ?? "";
-      const unit = unitOf(key);
-      const figure = tankForm.canonical(unit, field.value);
-      if (Number.isNaN(figure))
-        problems.push(say("not_a_number", { field: needs.water.find((/** @type {any} */ m) => m.key === key).label, example: "7.2" }));
+      const { label, dimension } = measureOf(key);
+      const read = tankForm.figure(needs, dimension, unitOf(key), field.value.trim() || field.defaultValue, label);
+      const isPlausible = !read.problem && tankForm.within(needs.plausible[key], read.value);
+      if (isPlausible)
+        [figures[key], shown[key]] = [read.value, read.text];
       else
-        [figures[key], shown[key]] = [figure, `${field.value.trim()} ${unit.symbol}`.trim()];
+        problems.push(read.problem || implausible(key, read, label));
     }
     return { figures, shown, problem: problems.join(" ") };
   }
@@ -58,7 +77,7 @@
   function showList(fit, places, reasonsOf) {
     const box = /** @type {HTMLDetailsElement} */ (find(`#fit-${fit}`));
     const count = places.length === 1 ? say("count_one") : say("count_many", { count: places.length });
-    find(".verdict", box).textContent = `${say(["fits", "nearly", "fits_not"][fit])}: ${count}`;
+    find(".verdict", box).textContent = `${say(words[fit])}: ${count}`;
     const list = () => {
       if (box.open)
         lookup.fillList(find("ul", box), places, (/** @type {number} */ place) => item(place, reasonsOf(place)));
@@ -72,21 +91,23 @@
     const water = readWater();
     find("#tank-message").textContent = tank.problem;
     find("#water-message").textContent = water.problem;
-    lookup.keep({ tank: tank.text, ...Object.fromEntries(fields.map((f) => [f.dataset.water, f.value.trim() && water.shown[f.dataset.water ?? ""]])) });
+    const written = fields.filter((f) => f.value.trim() !== f.defaultValue && (f.dataset.water ?? "") in water.shown);
+    lookup.keep({ tank: tank.text, ...Object.fromEntries(written.map((f) => [f.dataset.water, water.shown[f.dataset.water ?? ""]])) });
     const asked = needs.water.filter((/** @type {any} */ m) => m.key in water.figures);
-    find(".outcome").hidden = !tank.figures && asked.length === 0;
+    find(".outcome").hidden = !tank.figures && written.length === 0;
     const left = [...(tank.figures ? [] : needs.tank), ...needs.water.filter((/** @type {any} */ m) => !asked.includes(m))];
     find("#not-asked").textContent = left.length > 0
       ? say("not_asked", { fields: left.map((/** @type {any} */ m) => m.label).join(", ") }) : "";
-    const measures = [...(tank.figures ? needs.tank : []), ...asked];
+    const unread = needs.salt.filter((/** @type {any} */ m) => !(m.key in water.figures));
+    const measures = [...(tank.figures ? needs.tank : []), ...asked, ...unread];
     const figures = { ...tank.figures, ...water.figures };
     /** @type {number[][]} */
-    const groups = [[], [], []];
+    const groups = words.map(() => []);
     names.files.forEach((/** @type {string} */ _, /** @type {number} */ place) =>
       groups[tankForm.worst(measures, place, figures)].push(place));
     groups.forEach((places, fit) => showList(fit, places, (place) =>
       tankForm.reasons(measures, place, figures, { ...tank.shown, ...water.shown })));
-    find("#summary").textContent = ["fits", "nearly", "fits_not"]
+    find("#summary").textContent = words
       .map((key, fit) => `${say(key)}: ${groups[fit].length}`).join(" · ");
   }
 
@@ -107,7 +128,7 @@
       const [figure, symbol] = (state.get(key) ?? "").split(/ (.*)/);
       const select = document.getElementById(`unit-${key}`);
       const unit = tankForm.unit(needs, needs.water.find((/** @type {any} */ m) => m.key === key).dimension, symbol);
-      field.value = figure;
+      field.value = figure || field.defaultValue;
       if (select instanceof HTMLSelectElement && unit)
         select.value = unit.key;
     }

@@ -90,7 +90,7 @@ var caresheetsLookup = (function () {
    */
   function fill(sentence, values) {
     const filled = sentence.replace(/\{(\w+)\}/g, (blank, name) => String(values[name] ?? blank));
-    return filled.charAt(0).toUpperCase() + filled.slice(1);
+    return /^.\p{Lu}/u.test(filled) ? filled : filled.charAt(0).toUpperCase() + filled.slice(1); // pH stays as it is
   }
 
   /**

@@ -10,6 +10,8 @@ var caresheetsTank = (function () {
   const lookup = caresheetsLookup;
   const sides = ["length", "width", "height"];
 
+  /** @typedef {{ value: number, text: string, unit: any, digits: string, problem: string }} Figure in its canonical unit and as typed, or what is wrong with it */
+
   /** @param {string} id @returns {HTMLInputElement | HTMLSelectElement} */
   function field(id) {
     return /** @type {any} */ (lookup.find(`#${id}`));
@@ -20,15 +22,23 @@ var caresheetsTank = (function () {
     return needs.units[dimension].find((/** @type {any} */ u) => u.key === key || u.symbol === key);
   }
 
-  /** A figure in its canonical unit; not a number for anything but plain digits. @param {any} of @param {string} text */
-  function canonical(of, text) {
-    const figure = /^\d+(\.\d+)?$/.test(text.trim()) ? Number(text) : NaN;
+  /** @param {any} of @param {number} figure */
+  function canonical(of, figure) {
     return (figure - of.zero) * of.times / of.over;
   }
 
-  /** @param {number[]} range @param {number} value */
-  function within(range, value) {
-    return value >= range[0] && value <= range[1];
+  /** @param {(number | null)[]} range @param {number} value */
+  function within([low, high], value) {
+    return (low === null || value >= low) && (high === null || value <= high);
+  }
+
+  /** A figure that somebody typed, perhaps with its unit. @param {any} needs @param {string} dimension @param {any} of chosen unit @param {string} typed @param {string} label @returns {Figure} */
+  function figure(needs, dimension, of, typed, label) {
+    const read = /** @type {any} */ (window).caresheetsTyped.read(typed, needs.units[dimension], of);
+    const problem = read.problem && lookup.say({ comma: "comma", unit: "strange_unit", number: "not_a_number" }[/** @type {"comma"} */ (read.problem)],
+      { field: label, typed: typed.trim(), digits: read.digits, example: { acidity: "7.2", temperature: "25" }[dimension] ?? "60" });
+    const text = `${read.digits.replace("-", "−")} ${read.unit?.symbol ?? ""}`.trim();
+    return { value: read.problem ? NaN : canonical(read.unit, Number(read.digits)), text, unit: read.unit, digits: read.digits, problem };
   }
 
   /** @param {any} needs */
@@ -37,6 +47,11 @@ var caresheetsTank = (function () {
       low: `${needs.sides[0]} cm`, high: `${needs.sides[1]} cm`,
       least: `${needs.volumes[0]} L`, most: `${needs.volumes[1]} L`,
     });
+  }
+
+  /** @param {any} needs @param {string} key of a side, or volume */
+  function labelOf(needs, key) {
+    return needs.tank.find((/** @type {any} */ m) => m.key === key).label;
   }
 
   /**
@@ -48,36 +63,38 @@ var caresheetsTank = (function () {
     const volume = field("tank-volume").value.trim();
     const none = { text: "", figures: null, shown: {}, problem: "" };
     if (typed.some((side) => side))
-      return typed.every((side) => side) ? box(needs, typed) : { ...none, problem: lookup.say("tank_incomplete") };
+      return typed.every((side) => side) ? box(needs, typed, volume) : { ...none, problem: lookup.say("tank_incomplete") };
     if (!volume)
       return none;
-    const of = unit(needs, "volume", field("tank-volume-unit").value);
-    const litres = canonical(of, volume);
-    return within(needs.volumes, litres)
-      ? { text: `${volume} ${of.symbol}`, figures: { volume: litres }, shown: { volume: `${volume} ${of.symbol}` }, problem: "" }
-      : { ...none, problem: impossible(needs) };
+    const { value, text, problem } = figure(needs, "volume", unit(needs, "volume", field("tank-volume-unit").value), volume, labelOf(needs, "volume"));
+    return problem || !within(needs.volumes, value) ? { ...none, problem: problem || impossible(needs) }
+      : { text, figures: { volume: value }, shown: { volume: text }, problem: "" };
   }
 
-  /** @param {any} needs @param {string[]} typed */
-  function box(needs, typed) {
+  /** Sides with a unit of their own count in it. @param {any} needs @param {string[]} typed @param {string} beside a volume, which then does not count */
+  function box(needs, typed, beside) {
     const of = unit(needs, "length", field("tank-side-unit").value);
-    const [length, width, height] = typed.map((side) => canonical(of, side));
-    if (![length, width, height].every((side) => within(needs.sides, side)))
-      return { text: "", figures: null, shown: {}, problem: impossible(needs) };
+    const read = sides.map((side, i) => figure(needs, "length", of, typed[i], labelOf(needs, side)));
+    const problem = read.find((side) => side.problem)?.problem ||
+      (read.every((side) => within(needs.sides, side.value)) ? "" : impossible(needs));
+    if (problem)
+      return { text: "", figures: null, shown: {}, problem };
+    const [length, width, height] = read.map((side) => side.value);
     const volume = length * width * height / 1000;
     const inside = needs.units.volume[needs.units.length.indexOf(of)];
-    const shown = Object.fromEntries(sides.map((side, i) => [side, `${typed[i]} ${of.symbol}`]));
+    const aside = beside && figure(needs, "volume", unit(needs, "volume", field("tank-volume-unit").value), beside, "");
+    const text = read.map((side) => side.unit === of ? side.digits : inUnit(of, side.value).replace(/ .*/, "")).join("x");
     return {
-      text: `${typed.join("x")}${of.symbol}`,
+      text: `${text}${of.symbol}`,
       figures: { length, width, height, volume },
-      shown: { ...shown, volume: inUnit(inside, volume) },
-      problem: "",
+      shown: { ...Object.fromEntries(sides.map((side, i) => [side, read[i].text])), volume: inUnit(inside, volume) },
+      problem: aside ? lookup.say("tank_both", { volume: aside.problem ? beside : aside.text }) : "",
     };
   }
 
   /** A canonical figure as a reader sees it. @param {any} of @param {number} figure */
   function inUnit(of, figure) {
-    return `${Math.round((figure * of.over / of.times + of.zero) * 10) / 10} ${of.symbol}`;
+    return `${Math.round((figure * of.over / of.times + of.zero) * 10) / 10} ${of.symbol}`.trim().replace("-", "−");
   }
 
   /** Fills the fields from the text that an address carries. @param {any} needs @param {string} text */
@@ -92,22 +109,29 @@ var caresheetsTank = (function () {
   }
 
   /**
-   * Where a figure lies among the limits of a species: 0 fits, 1 nearly or not known, 2 does not.
-   * @param {(number | null)[] | null} limits nearly from, fits from, fits to, nearly to
+   * Where a figure lies among the limits of a species: 0 within, 1 near, 2 beyond, 3 not given. Who set the limits
+   * is in the species' manner, which says how much that weighs and which sentence tells it.
+   * @param {any} measure
+   * @param {number} place of the species
    * @param {number | undefined} figure
    */
-  function fit(limits, figure) {
-    if (!limits || figure === undefined)
-      return 1;
+  function stateOf(measure, place, figure) {
+    const limits = measure.limits[place];
+    if (!limits)
+      return 0;
     const [low, from, to, high] = limits;
-    const between = (/** @type {number | null} */ a, /** @type {number | null} */ b) =>
-      (a === null || figure >= a) && (b === null || figure <= b);
-    return between(from, to) ? 0 : between(low, high) ? 1 : 2;
+    return figure === undefined ? 3 : within([from, to], figure) ? 0 : within([low, high], figure) ? 1 : 2;
   }
 
-  /** The worst of all measures. @param {any[]} measures @param {number} place @param {Record<string, number>} figures */
+  /** @param {any} measure @param {number} place */
+  function mannerOf(measure, place) {
+    return /** @type {any} */ (window).caresheetsNeeds.manners[measure.manner[place]];
+  }
+
+  /** The worst of all measures: 0 fits, 1 nearly, 2 not known, 3 does not fit. @param {any[]} measures @param {number} place @param {Record<string, number>} figures */
   function worst(measures, place, figures) {
-    return measures.reduce((found, measure) => Math.max(found, fit(measure.limits[place], figures[measure.key])), 0);
+    return measures.reduce((found, measure) =>
+      Math.max(found, mannerOf(measure, place).weights[stateOf(measure, place, figures[measure.key])]), 0);
   }
 
   /**
@@ -119,17 +143,12 @@ var caresheetsTank = (function () {
    */
   function reasons(measures, place, figures, shown) {
     return measures.flatMap((measure) => {
-      const weight = fit(measure.limits[place], figures[measure.key]);
-      if (weight === 0)
-        return [];
-      const isSize = measure.dimension === "length" || measure.dimension === "volume";
-      const key = !measure.limits[place] ? "unknown"
-        : figures[measure.key] === undefined ? "not_given" : isSize ? "size" : "water";
-      return [{ weight, text: lookup.say(`fit_${key}`, {
+      const [state, manner] = [stateOf(measure, place, figures[measure.key]), mannerOf(measure, place)];
+      return manner.weights[state] === 0 ? [] : [{ weight: manner.weights[state], text: lookup.say(manner.said[state], {
         field: measure.label, name: lookup.names.names[place], needs: measure.needs[place], given: shown[measure.key] ?? "",
       }) }];
     });
   }
 
-  return { read, show, worst, reasons, inUnit, canonical, unit };
+  return { read, show, worst, reasons, inUnit, within, figure, unit };
 })();

@@ -9,7 +9,9 @@
   const tankForm = caresheetsTank;
   const { names, find, say } = lookup;
   const words = ["suits", "care", "apart"];
-  const fitWords = ["fits", "nearly", "not"];
+  const fitWords = ["fits", "nearly", "not_known", "not"];
+  /** Signs of fits, in the numbers of verdicts. */
+  const fitSigns = [0, 1, 3, 2];
   const form = find(".ask");
   const field = /** @type {HTMLInputElement} */ (find("#ask-name"));
   /** @type {number[]} */
@@ -121,12 +123,12 @@
     find("#tank-part").hidden = !tank.figures;
     if (!tank.figures)
       return;
-    const reasons = chosen.flatMap((place) => tankForm.reasons(needs.tank, place, tank.figures, tank.shown));
+    const reasons = chosen.flatMap((place) => tankForm.reasons([...needs.tank, ...needs.salt], place, tank.figures, tank.shown));
     const all = chosen.reduce((sum, place) => sum + needs.volume[place], 0);
     if (reasons.length === 0 && all > tank.figures.volume)
       reasons.push({ weight: 1, text: say("tank_all", { all: tankForm.inUnit(tankForm.unit(needs, "volume", tank.shown.volume.replace(/^[\d.]+ /, "")), all), given: tank.shown.volume }) });
     const worst = Math.max(0, ...reasons.map((r) => r.weight));
-    mark(find("#tank-verdict"), worst, say(`tank_${fitWords[worst]}`));
+    mark(find("#tank-verdict"), fitSigns[worst], say(`tank_${fitWords[worst]}`));
     lines(find("#tank-reasons"), reasons.map((r) => r.text));
     showWeight(tank.figures);
     showLaw(tank.figures);

@@ -70,19 +70,23 @@ var caresheetsWater = (function () {
     return say("both_bases", { ammonia: span(asAmmonia(low), asAmmonia(high)), nitrogen: span(digits(low), digits(high)) });
   }
 
-  /** @param {any} refusal @param {any} [of] */
-  function refused(refusal, of = unit(refusal.of)) {
-    const bare = (/** @type {number} */ v) => digits(v * of.over / of.times + of.zero);
-    const { low, high } = refusal;
-    const allowed = low === null && high === null ? "" : low === high ? show(low, of) : low === null ? `≤ ${show(high, of)}`
-      : high === null ? `≥ ${show(low, of)}` : `${bare(low)}–${show(high, of)}`;
-    return say(`refused_${refusal.reason}`, { given: show(refusal.given, of), allowed });
+  /** What lies between two ends, either of which may be open. @param {number | null} low @param {number | null} high @param {any} of */
+  function allowed(low, high, of) {
+    return low === null && high === null ? "" : low === high ? show(/** @type {number} */ (low), of)
+      : low === null ? `≤ ${show(/** @type {number} */ (high), of)}` : high === null ? `≥ ${show(low, of)}`
+      : `${digits(low * of.over / of.times + of.zero)}–${show(high, of)}`;
   }
 
-  /** @param {number[]} range @param {number} value @param {string} of */
-  function require(range, value, of) {
-    if (!(value >= range[0] && value <= range[1]))
-      throw new Refusal("OutsideFormula", of, value, range[0], range[1]);
+  /** @param {any} refusal @param {any} [of] */
+  function refused(refusal, of = unit(refusal.of)) {
+    return say(`refused_${refusal.reason}`, { given: show(refusal.given, of), allowed: allowed(refusal.low, refusal.high, of) });
+  }
+
+  /** @param {(number | null)[]} range @param {number} value @param {string} of @param {string} [reason] */
+  function require(range, value, of, reason = "OutsideFormula") {
+    const [low, high] = range;
+    if (!((low === null || value >= low) && (high === null || value <= high)))
+      throw new Refusal(reason, of, value, low, high);
     return value;
   }
 
@@ -147,6 +151,15 @@ var caresheetsWater = (function () {
     return water(of, celsius, alkalinity / constants.milligramsPerEquivalent, h);
   }
 
+  /** The same from readings, as far as those tell. @param {number} alkalinity @param {number} pH @param {number} celsius */
+  function measuredGas(alkalinity, pH, celsius) {
+    require(ranges.gasAlkalinity, alkalinity, "carbonateHardness", "OtherIonsDecide");
+    require(ranges.gasPH, pH, "acidity", "OtherIonsDecide");
+    const found = measured(alkalinity, pH, celsius);
+    require([null, carbonate(celsius).KH * constants.milligramsOfGas], found.gas, "concentration", "ReadingsApart");
+    return found;
+  }
+
   /** When all spare CO₂ has left into the air. @param {number} alkalinity @param {number} celsius */
   function aired(alkalinity, celsius) {
     const of = carbonate(celsius);
@@ -174,6 +187,12 @@ var caresheetsWater = (function () {
     return Math.pow(1 - constants.lapse * metres, constants.power) * unit("pressure", "atmosphere").times;
   }
 
+  /** At a height. @param {number} celsius @param {number} metres */
+  function oxygenAt(celsius, metres) {
+    require(ranges.oxygen, celsius, "temperature");
+    return oxygen(celsius, pressure(require(ranges.altitude, metres, "altitude")));
+  }
+
   /** Benson and Krause 1984. @param {number} celsius @param {number} kilopascals */
   function oxygen(celsius, kilopascals) {
     const x = 1 / (require(ranges.oxygen, celsius, "temperature") + constants.kelvins);
@@ -197,7 +216,7 @@ var caresheetsWater = (function () {
   }
 
   return {
-    Refusal, data, limits, constants, say, rounded, fixed, digits, unit, toCanonical, show, bothBases, span, refused, ammoniaShare,
-    criteria, measured, aired, mix, pressure, oxygen, blend,
+    Refusal, data, limits, constants, say, rounded, fixed, digits, unit, toCanonical, show, bothBases, span, allowed, refused,
+    ammoniaShare, criteria, measured, measuredGas, aired, mix, oxygenAt, blend,
   };
 })();

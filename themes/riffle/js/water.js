@@ -51,13 +51,14 @@ var caresheetsWaterPage = (function () {
       return [
         say("ammonia_share", { share: digits(share * 100), ph: digits(ph.value), temperature: temperature.text }),
         ...(total ? unionised(total.text, total.value * share) : []),
-        say("ammonia_largest", { limit: bothBases(limits.goal.value), total: bothBases(limits.goal.value / share) }),
+        ...risen(total?.value, ph.value + 1, temperature.value),
+        say("ammonia_filter"),
         compared ? say("criteria", { acute: digits(compared.acute), chronic: digits(compared.chronic) }) : say("criteria_none"),
       ];
     },
 
     oxygen: ({ temperature, altitude }) => {
-      const most = sums.oxygen(temperature.value, sums.pressure(altitude.value));
+      const most = sums.oxygenAt(temperature.value, altitude.value);
       return [
         say("oxygen_at", { temperature: temperature.text, air: altitude.text, oxygen: digits(most) }),
         ...limits.oxygen.map((/** @type {any} */ o) => say(most >= o.limit ? "oxygen_meets" : "oxygen_fails", {
@@ -66,11 +67,18 @@ var caresheetsWaterPage = (function () {
       ];
     },
 
-    gas: ({ kh, ph, temperature }) => [
-      say("gas_at", { gas: digits(sums.measured(kh.value, ph.value, temperature.value).gas) }),
-      say("gas_aired", { ph: sums.rounded(sums.aired(kh.value, temperature.value).pH, 1) }),
-      say("gas_caution"),
-    ],
+    gas: ({ kh, ph, temperature }) => {
+      const { gas } = sums.measuredGas(kh.value, ph.value, temperature.value);
+      const aired = sums.aired(kh.value, temperature.value);
+      const { harmfulGas } = sums.constants;
+      return [
+        say("gas_at", { gas: digits(gas) }),
+        ...(gas < aired.gas ? [say("gas_poor", { aired: digits(aired.gas) })] : []),
+        ...(gas > harmfulGas ? [say("gas_harms", { limit: digits(harmfulGas) })] : []),
+        say("gas_aired", { ph: sums.rounded(aired.pH, 1) }),
+        say("gas_caution"),
+      ];
+    },
 
     bag: (given) => {
       const figure = (/** @type {string} */ key) => given[key]?.value;
@@ -93,6 +101,16 @@ var caresheetsWaterPage = (function () {
     ];
   }
 
+  /** What the same ammonia does at another pH. @param {number | undefined} total @param {number} ph @param {number} celsius */
+  function risen(total, ph, celsius) {
+    if (ph > sums.data.possible.acidity[1])
+      return [];
+    const share = sums.ammoniaShare(ph, celsius);
+    const said = { ph: digits(ph), share: digits(share * 100) };
+    return [total === undefined ? say("ammonia_risen", said)
+      : say("ammonia_risen_total", { ...said, unionised: bothBases(total * share) })];
+  }
+
   /** The lines of a sum, or why there are none. @param {string} name @param {any} given */
   function answer(name, given) {
     try {
@@ -100,7 +118,7 @@ var caresheetsWaterPage = (function () {
     } catch (refusal) {
       if (!(refusal instanceof sums.Refusal))
         throw refusal;
-      return [sums.refused(refusal, given.target?.unit)];
+      return [sums.refused(refusal, refusal.of === "altitude" ? given.altitude.unit : given.target?.unit)];
     }
   }
 

@@ -1,0 +1,37 @@
+using CareSheets.Collection;
+using CareSheets.Species;
+
+namespace CareSheets.Pages;
+
+/// <summary>
+/// What the field over the list of all species finds them by, in the order of that list: their names, and apart
+/// from these their family and where they come from.
+/// </summary>
+public static class FindData
+{
+    public static DataFile Make(Site site) => new(Routes.SpeciesNames, "caresheetsSpecies", new
+    {
+        names = site.Collection.Entries.Select(Names),
+        beyond = site.Collection.Entries.Select(e => Beyond(e, site)),
+        words = site.Words.Group("find").ToDictionary(w => w.Name, w => w.Text),
+    });
+
+    /// <summary>What customers, the trade and books call it, the page's own name first.</summary>
+    internal static IEnumerable<string> Names(Entry entry) =>
+        entry.VernacularNames.Select(n => n.Value)
+            .Append(entry.ScientificName.Value.ToString())
+            .Concat(entry.FormerNames.Select(n => n.Value.ToString()))
+            .Concat(entry.TradeCodes.Select(c => c.Value));
+
+    /// <summary>Its order, its family, its countries with the regions they lie in, and its waters.</summary>
+    internal static IEnumerable<string> Beyond(Entry entry, Site site)
+    {
+        var countries = entry.Origin.CountryCodes.Select(c => c.Value).ToList();
+        var regions = countries.SelectMany(RegionCatalogue.Of).Distinct();
+        return new[] { entry.Order.Value, entry.Family.Value }
+            .Concat(new FamilyNames(site).NoteOf(entry.Family.Value)?.VernacularNames.Select(n => n.Value) ?? [])
+            .Concat(countries.Select(c => CountryName.Of(c, site.Words)))
+            .Concat(regions.Select(r => RegionName.Of(r, site.Words)))
+            .Concat(entry.Origin.WaterBodies.Select(w => w.Value));
+    }
+}
