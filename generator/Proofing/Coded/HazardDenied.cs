@@ -29,7 +29,7 @@ internal sealed class HazardDenied(IReadOnlyList<Hazard> hazards) : ICodedRule
 
     private static IEnumerable<(string Field, Sourced<string> Words)> Texts(Entry entry, Hazard hazard)
     {
-        var isToPeople = hazard.Kind is <= HazardKind.LockingSpines or HazardKind.Allergy;
+        var isToPeople = hazard.Kind <= HazardKind.LockingSpines;
         var fields = isToPeople ? new[] { "cautions", "prose" } : [];
         return fields.SelectMany(field => entry.Fields.Words(field).Select(words => (field, words)));
     }
