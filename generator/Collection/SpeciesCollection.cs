@@ -58,6 +58,9 @@ public sealed class SpeciesCollection
     /// <summary>By scientific name.</summary>
     public IReadOnlyList<Entry> Entries { get; }
 
+    /// <summary>Entries that lack something: they are proofed, and are in no list and on no page.</summary>
+    public IReadOnlyList<Entry> Unfinished { get; internal init; } = [];
+
     public IReadOnlyDictionary<string, Reference> References { get; }
 
     public IReadOnlyList<GlossaryTerm> Glossary { get; }

@@ -31,7 +31,7 @@ internal sealed class ProofCommand : Command<ProofSettings>
             return RenameCommand.Rehearse(change, settings);
         var bench = new Workbench(settings);
         var output = new ConsoleOutput(settings);
-        var collection = bench.ReadCollection();
+        var collection = bench.ReadCollection(evenWithoutShop: true);
         IReadOnlyList<AcceptedDiagnostic> accepted = [];
         if (collection is not null)
         {
@@ -59,15 +59,7 @@ internal sealed class ProofCommand : Command<ProofSettings>
     }
 
     private static bool IsChosen(Diagnostic found, ProofSettings settings) =>
-        settings.Entries.Length == 0 ||
-        settings.Entries.Any(e => IsOf(e, found.Span) || (Compares(found) && found.Related.Any(r => IsOf(e, r.Span))));
-
-    private static bool IsOf(string entry, SourceSpan span) =>
-        span.File.EndsWith($"/{EntryNames.FileOf(entry)}", StringComparison.Ordinal);
-
-    /// <summary>A value that does not fit that of one or two others: then each of them may be the odd one.</summary>
-    private static bool Compares(Diagnostic found) => found.Related.Count <= FewRelatives.Most &&
-        (found.Code == RelativesCodes.Apart || found.Code == RelativesCodes.ApartBySlip);
+        settings.Entries.Length == 0 || EntryNames.Concerns(found, settings.Entries);
 
     private static int WrongName(string name, SpeciesCollection? collection)
     {

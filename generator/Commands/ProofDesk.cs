@@ -54,11 +54,12 @@ internal sealed class ProofDesk
             bag.Add(ProofStep.Law(_content.Law, collection.Store, [entry], ""));
             new ProseRenderer(collection).Render(entry, bag);
         }
-        var file = $"/{name}.md";
-        return [.. bag.Sorted().Where(d => d.Span.File.EndsWith(file, StringComparison.Ordinal))];
+        else if (collection.Unfinished.FirstOrDefault(e => e.Name == name) is { } unfinished)
+            bag.Add(UnfinishedProof.Of(unfinished, collection, _rules));
+        return [.. bag.Sorted().Where(d => EntryNames.Concerns(d, [name]))];
     }
 
     private static SpeciesCollection Link(Content content, DiagnosticBag bag) =>
-        new CollectionLinker(content.Known, bag) { Practice = content.Practice, Families = content.Families }
+        Workbench.Linker(content, bag)
             .Link(content.Store!, content.Entries, content.References, content.Glossary, content.Figures);
 }

@@ -14,6 +14,8 @@ internal static class ProofStep
     {
         var storeFile = bench.Files.Keys.FirstOrDefault(f => f.EndsWith("/store.yaml", StringComparison.Ordinal));
         bench.Bag.Add(Law(bench.Law, collection.Store, collection.Entries, storeFile ?? ""));
+        var finder = new RegulationFinder(bench.Law.Lists, collection.Store.Jurisdiction);
+        bench.Bag.Add(RegulationCheck.Of(finder, collection.Unfinished).Where(found => found.HasPlaces));
         bench.Bag.Add(ProseCheck.Check(collection));
     }
 

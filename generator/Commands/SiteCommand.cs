@@ -11,6 +11,7 @@ using CareSheets.Publishing;
 using CareSheets.Relatives;
 using CareSheets.Rendering;
 using CareSheets.Tankmates;
+using Spectre.Console;
 using Spectre.Console.Cli;
 
 namespace CareSheets.Commands;
@@ -21,6 +22,13 @@ internal sealed class SiteSettings : ContentSettings
     [Description("The folder that the site is written to; the whole of it is replaced.")]
     [DefaultValue("published")]
     public string Into { get; init; } = "published";
+
+    public override ValidationResult Validate() => base.Validate() is { Successful: false } wrong ? wrong
+        : string.IsNullOrWhiteSpace(Into)
+            ? ValidationResult.Error("--into needs the name of a folder, such as published.")
+        : Path.GetDirectoryName(Path.GetFullPath(Into)) is null
+            ? ValidationResult.Error($"--into can't be “{Into}”, for a site has a folder of its own: name one in it.")
+            : ValidationResult.Success();
 }
 
 /// <summary>The main job: from the content to a site that has been read again after writing.</summary>
@@ -43,7 +51,7 @@ internal sealed class SiteCommand : Command<SiteSettings>
     internal static WriteOutcome? Make(Workbench bench, SiteSettings settings, Action<string> say)
     {
         say("Reading the content");
-        if (bench.ReadCollection() is not { } collection)
+        if (bench.ReadCollection(evenWithoutShop: true) is not { } collection)
             return null;
         say("Asking the relatives");
         var relatives = RelativesEngine.Ask(collection);

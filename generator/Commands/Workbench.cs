@@ -1,10 +1,13 @@
 using CareSheets.Collection;
 using CareSheets.Diagnostics;
 using CareSheets.Pages;
+using CareSheets.Paper;
 using CareSheets.Proofing;
+using CareSheets.Quantities;
 using CareSheets.Reading;
 using CareSheets.Regulations;
 using CareSheets.Rendering;
+using CareSheets.Species;
 
 namespace CareSheets.Commands;
 
@@ -21,17 +24,34 @@ internal sealed class Workbench(ContentSettings settings)
     public LawBook Law { get; private set; } = LawBook.Empty;
 
     /// <summary>Reads the content, checks it against its schemas and links it.</summary>
-    public SpeciesCollection? ReadCollection()
+    /// <param name="evenWithoutShop">
+    /// Whether to go on where store.yaml can't be used, for what else there is to say of the entries. The bag has an
+    /// error then.
+    /// </param>
+    public SpeciesCollection? ReadCollection(bool evenWithoutShop = false)
     {
         if (new ContentReader(settings.Content, settings.Schemas, Bag).Read() is not { } content)
             return null;
         Files = content.Files;
         Law = content.Law;
-        return content.Store is { } store
-            ? new CollectionLinker(content.Known, Bag) { Practice = content.Practice, Families = content.Families }
-                .Link(store, content.Entries, content.References, content.Glossary, content.Figures, content.Arrivals)
-            : null;
+        if (content.Store is null && !(evenWithoutShop && Bag.HasErrors))
+            return null;
+        return Linker(content, Bag).Link(
+            content.Store ?? NoShop, content.Entries, content.References, content.Glossary, content.Figures,
+            content.Store is null ? [] : content.Arrivals);
     }
+
+    private static Store NoShop => new("", "", "", null, null, "en", UnitSystem.Both, "A4", null, null, [])
+    {
+        Cards = new CardForm(PaperSize.A6, PaperSize.A4),
+    };
+
+    public static CollectionLinker Linker(Content content, DiagnosticBag bag) => new(content.Known, bag)
+    {
+        Practice = content.Practice,
+        Families = content.Families,
+        Unfinished = content.Unfinished,
+    };
 
     /// <summary>The prose of every entry that can be read, by the entry's name.</summary>
     public IReadOnlyDictionary<string, SpeciesProse> RenderProse(SpeciesCollection collection)
@@ -55,6 +75,7 @@ internal sealed class Workbench(ContentSettings settings)
         var proof = new RuleProof(collection, today);
         Bag.Add(proof.DescribeRules());
         Bag.Add(collection.Entries.SelectMany(proof.Describe));
+        Bag.Add(collection.Unfinished.SelectMany(e => UnfinishedProof.Of(e, collection, proof)));
         return [.. collection.Entries.SelectMany(proof.Waived)];
     }
 

@@ -32,6 +32,9 @@ public sealed partial record Diagnostic(
 
     public string Hint => Fill(Code.Hint);
 
+    /// <summary>Whether all that it speaks of has a place; what stands in for something missing has none.</summary>
+    public bool HasPlaces => !Span.IsNone && Related.All(r => !r.Span.IsNone);
+
     public Diagnostic At(string path) => this with { Path = path };
 
     public Diagnostic With(IEnumerable<RelatedSpan> related) => this with { Related = [.. related] };

@@ -30,7 +30,7 @@ public static class LinkCodes
         "{code} is not a country code of ISO 3166-1", "{suggestion}");
 
     public static readonly DiagnosticCode FileName = new("LK409", Error,
-        "The entry of {name} is in a file with another name", "Rename it to {file}.");
+        "The entry of {name} is in a file with another name", "{suggestion}");
 
     public static readonly DiagnosticCode Parentheses = new("LK410", Error,
         "The author of {name} is written {actual}",
@@ -64,10 +64,13 @@ public static class LinkCodes
     public static readonly DiagnosticCode NoSuchCompany = new("LK419", Warning,
         "No entry is {name} or belongs to it, so nothing is kept apart from it", "{suggestion}");
 
+    public static readonly DiagnosticCode NoLink = new("LK420", Warning,
+        "“{text}” is no link and is printed as it stands", "{suggestion}");
+
     public static readonly IReadOnlyList<DiagnosticCode> All =
     [
         NoSuchEntry, NoSuchTerm, NoSuchReference, RefusedLink, Picture, HtmlInProse, NameTwice,
         NoSuchCountry, FileName, Parentheses, TwoParents, LikeHasNone, SameAddress, UnreadableProse, LinkToDraft,
-        FamilyUntold, NoSuchFamily, FamilyNameTwice, NoSuchCompany,
+        FamilyUntold, NoSuchFamily, FamilyNameTwice, NoSuchCompany, NoLink,
     ];
 }

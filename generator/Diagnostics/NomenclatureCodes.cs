@@ -20,5 +20,11 @@ public static class NomenclatureCodes
         "An epithet keeps its spelling when the genus changes, apart from its ending (ICZN Art. 32, 34.2). " +
         "Check both names.");
 
-    public static readonly IReadOnlyList<DiagnosticCode> All = [Ending, BeforeNames, NamedLater, OtherEpithet];
+    public static readonly DiagnosticCode OtherParent = new("NM905", Warning,
+        "{taxon} is in {here} here, and in {listed} in the list of genera that comes with the program",
+        "Write {listed}. The list may be older than what you know: if {here} is right, say so under waived: with " +
+        "rule {rule} and the reason.");
+
+    public static readonly IReadOnlyList<DiagnosticCode> All =
+        [Ending, BeforeNames, NamedLater, OtherEpithet, OtherParent];
 }

@@ -9,7 +9,7 @@ public static class QuantityCodes
         "A {dimension} is expected here", "As in {example}.");
 
     public static readonly DiagnosticCode NotANumber = new("QT302", Error,
-        "“{text}” is not a number", "As in {example}.");
+        "“{text}” is not a number", "{advice}");
 
     public static readonly DiagnosticCode NoUnit = new("QT303", Error,
         "“{text}” has no unit", "Write {suggestion}.");
@@ -27,7 +27,7 @@ public static class QuantityCodes
         "“{text}” is not a unit that is known here", "Units of {expected}: {units}.");
 
     public static readonly DiagnosticCode AmbiguousUnit = new("QT308", Error,
-        "“{text}” can mean more than one thing", "Write it with one of: {choices}.");
+        "“{text}” can mean more than one thing: {why}", "{way}");
 
     public static readonly DiagnosticCode MixedUnits = new("QT309", Error,
         "The two ends have different units", "Use one unit for both.");

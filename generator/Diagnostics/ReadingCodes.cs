@@ -35,8 +35,7 @@ public static class ReadingCodes
         "Type ordinary spaces instead; it probably came with pasted text.");
 
     public static readonly DiagnosticCode YamlSyntax = new("RD109", Error,
-        "This is not YAML: {reason}",
-        "A text with a colon, a hash or a bracket needs quotes around it.");
+        "This is not YAML: {reason}", "{remedy}");
 
     public static readonly DiagnosticCode DuplicateKey = new("RD110", Error,
         "The field {key} is here for the second time", "Keep one of the two.");
@@ -81,10 +80,14 @@ public static class ReadingCodes
     public static readonly DiagnosticCode Draft = new("RD123", Note,
         "This entry is a draft and is not published", "Finish it and take out the line draft: true.");
 
+    public static readonly DiagnosticCode HyphenInside = new("RD124", Warning,
+        "A line with a hyphen goes on with the text above it, and is no item of its own",
+        "Begin it as far in as the item above, or put the text into one line.");
+
     public static readonly IReadOnlyList<DiagnosticCode> All =
     [
         Unreadable, NotUtf8, ControlCharacter, NoFrontMatter, NoClosingFence, TooLarge, TabIndent,
         OddSpace, YamlSyntax, DuplicateKey, Alias, Tag, TooDeep, ComplexKey, SecondDocument,
-        NotAMapping, NoProse, ByteOrderMark, CarriageReturns, FolderMissing, NoEntries, StrayFile, Draft,
+        NotAMapping, NoProse, ByteOrderMark, CarriageReturns, FolderMissing, NoEntries, StrayFile, Draft, HyphenInside,
     ];
 }

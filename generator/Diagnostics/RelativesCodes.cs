@@ -6,12 +6,12 @@ namespace CareSheets.Diagnostics;
 public static class RelativesCodes
 {
     public static readonly DiagnosticCode Apart = new("AU501", Warning,
-        "{label} {value} does not fit {relatives}, whose middle is foretold at {low} to {high}{unit}",
-        "{advice} under accepted: with figure {field}, this value and the reason.");
+        "{label} {value}{beside} does not fit {relatives}, whose middle is foretold at {low} to {high}{unit}",
+        "{first}{advice} under accepted: with figure {field}, this value and the reason.");
 
     public static readonly DiagnosticCode ApartBySlip = new("AU502", Warning,
-        "{label} {value} does not fit {relatives}, whose middle is foretold at {low} to {high}{unit}: {slip}",
-        "{advice} under accepted: with figure {field}, this value and the reason.");
+        "{label} {value}{beside} does not fit {relatives}, whose middle is foretold at {low} to {high}{unit}: {slip}",
+        "{first}{advice} under accepted: with figure {field}, this value and the reason.");
 
     public static readonly DiagnosticCode AcceptsNothing = new("AU503", Warning,
         "{label} {value} is accepted although it fits the relatives",
@@ -22,9 +22,9 @@ public static class RelativesCodes
         "Look at the value again, then change the acceptance or take it out.");
 
     public static readonly DiagnosticCode StandsOut = new("AU505", Note,
-        "{label} {value} stands out among {relatives}, whose middle is foretold at {low} to {high}{unit}; " +
+        "{label} {value}{beside} stands out among {relatives}, whose middle is foretold at {low} to {high}{unit}; " +
         "this may be chance",
-        "Look again. If it is right, say so under accepted: with figure {field}, this value and the reason.");
+        "{look}If it is right, say so under accepted: with figure {field}, this value and the reason.");
 
     public static readonly IReadOnlyList<DiagnosticCode> All =
         [Apart, ApartBySlip, AcceptsNothing, AcceptedAnother, StandsOut];

@@ -6,7 +6,7 @@ namespace CareSheets.Diagnostics;
 public static class SchemaCodes
 {
     public static readonly DiagnosticCode Missing = new("SC201", Error,
-        "The field {field} is missing", "{about}");
+        "The field {field} is missing", "{form}");
 
     public static readonly DiagnosticCode Unknown = new("SC202", Error,
         "There is no field {field} here", "{suggestion}");
@@ -15,10 +15,10 @@ public static class SchemaCodes
         "{field} can't be “{value}”", "One of: {allowed}.");
 
     public static readonly DiagnosticCode WrongType = new("SC204", Error,
-        "{field} has {actual}; it takes {expected}", "{about}");
+        "{field} has {actual}; it takes {expected}", "{form}");
 
     public static readonly DiagnosticCode NoValue = new("SC205", Error,
-        "{field} has no value", "{about}");
+        "{field} has no value", "{form}");
 
     public static readonly DiagnosticCode WrongForm = new("SC206", Error,
         "{field} does not have the right form: “{value}”", "Write {form}.");

@@ -19,7 +19,7 @@ public sealed class RuleProof
     /// <param name="collection">All entries.</param>
     /// <param name="today">The day on which it is asked how old an entry is; nothing where that is not asked.</param>
     public RuleProof(SpeciesCollection collection, DateOnly? today = null)
-        : this(collection, today, new SentenceIndex(collection.Entries))
+        : this(collection, today, new SentenceIndex(collection.Entries.Concat(collection.Unfinished)))
     {
     }
 
@@ -38,7 +38,7 @@ public sealed class RuleProof
     /// <summary>The same for a collection in which one entry has changed; this one is then out of date.</summary>
     public RuleProof Again(SpeciesCollection changed, string name)
     {
-        _sentences.Replace(name, changed.Entries.FirstOrDefault(e => e.Name == name));
+        _sentences.Replace(name, changed.Entries.Concat(changed.Unfinished).FirstOrDefault(e => e.Name == name));
         return new RuleProof(changed, _today, _sentences);
     }
 

@@ -7,7 +7,7 @@ using CareSheets.Species;
 namespace CareSheets.Reading;
 
 /// <summary>
-/// Everything read from a content folder, not yet linked. Entries that could not be bound are
+/// Everything read from a content folder, not yet linked. Entries that are not whole are
 /// missing from <see cref="Entries"/> but known by name, so that links to them are not called broken
 /// as well.
 /// </summary>
@@ -20,8 +20,12 @@ public sealed record Content(
     FigureDeclarations Figures,
     IReadOnlyDictionary<string, SourceFile> Files)
 {
+    /// <summary>Entries that lack something, for checks alone; their names are among the unread.</summary>
+    public IReadOnlyList<Entry> Unfinished { get; init; } = [];
+
     /// <summary>The fish room's rules, hazards and demands.</summary>
     public Practice Practice { get; init; } = Practice.None;
+
     /// <summary>By file name.</summary>
     public IReadOnlyList<Arrival> Arrivals { get; init; } = [];
 

@@ -6,7 +6,7 @@ namespace CareSheets.Reading;
 public sealed partial class ContentReader
 {
     /// <summary>
-    /// The same content after one entry was written anew. An entry that can't be read now is left out, as in a
+    /// The same content after one entry was written anew. An entry that is not whole now is left out, as in a
     /// full reading.
     /// </summary>
     /// <param name="content">As this reader read it, fully or again.</param>
@@ -19,14 +19,16 @@ public sealed partial class ContentReader
         var (entry, found) = ReadEntry(Path.Combine(contentFolder, "species", name + ".md"), schema);
         own.Add(found);
         var known = content.Known;
-        var others = content.Entries.Where(e => e.Name != name);
+        var all = content.Entries.Concat(content.Unfinished).Where(e => e.Name != name).Append(entry).OfType<Entry>()
+            .OrderBy(e => e.Name, StringComparer.Ordinal).ToList();
         return content with
         {
-            Entries = [.. others.Append(entry).OfType<Entry>().OrderBy(e => e.Name, StringComparer.Ordinal)],
+            Entries = [.. all.Where(e => e.IsWhole)],
+            Unfinished = [.. all.Where(e => !e.IsWhole)],
             Known = known with
             {
                 Entries = known.Entries.Append(name).ToHashSet(),
-                Unread = With(known.Unread, name, entry is null),
+                Unread = With(known.Unread, name, entry is not { IsWhole: true }),
                 Drafts = With(known.Drafts, name, found.Any(d => d.Code == ReadingCodes.Draft)),
             },
         };

@@ -30,7 +30,8 @@ public sealed partial class ContentReader(string contentFolder, string schemaFol
         if (entries is null || store is null || references is null || glossary is null || arrivals is null)
             return null;
         var schema = _schema = new EntrySchema(entries);
-        var (bound, names, drafts) = ReadEntries(schema);
+        var (read, names, drafts) = ReadEntries(schema);
+        List<Entry> bound = [.. read.Where(e => e.IsWhole)];
         var works = YamlFile("references.yaml", references);
         var words = YamlFile("glossary.yaml", glossary);
         return new Content(
@@ -48,6 +49,7 @@ public sealed partial class ContentReader(string contentFolder, string schemaFol
             Arrivals = new ArrivalReader(arrivals, Yaml, bag).Read(Path.Combine(contentFolder, "arrivals")),
             Law = new LawReader(contentFolder, Yaml, bag).Read(),
             Families = new FamilyReader(contentFolder, Yaml).Read(),
+            Unfinished = [.. read.Where(e => !e.IsWhole)],
         };
     }
 

@@ -7,12 +7,14 @@ namespace CareSheets.Reading;
 
 /// <summary>
 /// Tree of an entry to its record. It binds what it can and complains only about what a schema
-/// can't see: figures and evidence. Where something required is missing there is no entry.
+/// can't see: figures and evidence. Where something required is missing, something without a place stands in.
 /// </summary>
 internal sealed class EntryBinder(EntrySchema schema, DiagnosticBag bag)
 {
     private readonly QuantityBinder _quantities = new(bag);
+    private readonly StandIns _standIns = new();
 
+    /// <summary>Nothing of a draft, and where nothing tells which species it is of.</summary>
     public Entry? Bind(SourceFile file, YamlMapping root, FrontMatter text)
     {
         var fields = new Fields(root);
@@ -25,26 +27,26 @@ internal sealed class EntryBinder(EntrySchema schema, DiagnosticBag bag)
             bag.Add(ReadingCodes.Draft, fields.Text("draft")!.Span);
             return null;
         }
-        if (Name(fields, "scientificName") is not { } name || Name(fields, "originalNameUsage") is not { } original ||
-            fields.Text("scientificNameAuthorship") is not { } authorship || evidence is null ||
-            fields.Text("order") is not { } order || fields.Text("family") is not { } family ||
-            fields.Texts("vernacularName") is not { Count: > 0 } vernacular ||
-            adult is null || tank is null || company is null ||
-            new DateBinder(bag).Day(fields.Text("reviewed"), "reviewed") is not { } reviewed)
+        var stated = Name(fields, "scientificName");
+        if ((stated ?? StandIns.NameOf(file.Path)) is not { } name)
             return null;
+        _standIns.Or(stated, name);
+        var reviewed = new DateBinder(bag).Day(fields.Text("reviewed"), "reviewed");
+        var (own, author) = (_standIns.Or(evidence, Unknown(root)), Word(fields, "scientificNameAuthorship"));
         return new Entry
         {
             Name = Path.GetFileNameWithoutExtension(file.Path),
-            Span = name.Span,
+            Span = stated?.Span ?? file.Whole,
             ScientificName = name,
-            Authorship = authorship.With(new Authorship(authorship.Value)),
-            OriginalName = original,
-            VernacularNames = vernacular,
+            Authorship = author.With(new Authorship(author.Value)),
+            OriginalName = _standIns.Or(Name(fields, "originalNameUsage"), name with { Span = SourceSpan.None }),
+            VernacularNames = _standIns.Or(
+                fields.Texts("vernacularName") is { Count: > 0 } names ? names : null, [StandIns.Word]),
             FormerNames = [.. fields.Texts("formerNames").Select(Name).OfType<Sourced<ScientificName>>()],
             Say = fields.Text("say"),
             TradeCodes = fields.Texts("tradeCodes"),
-            Order = order,
-            Family = family,
+            Order = Word(fields, "order"),
+            Family = Word(fields, "family"),
             Origin = Origin(fields.Inner("origin")),
             Adult = adult,
             Ranges = ranges,
@@ -54,62 +56,63 @@ internal sealed class EntryBinder(EntrySchema schema, DiagnosticBag bag)
             Diet = fields.Texts("diet"),
             Foods = fields.Texts("foods"),
             Cautions = fields.Texts("cautions"),
-            Evidence = evidence,
+            Evidence = own,
             References = fields.Texts("references"),
-            Reviewed = reviewed.Value,
+            Reviewed = _standIns.Or(reviewed, new(DateOnly.MaxValue, SourceSpan.None)).Value,
             Prose = new Prose(text.Prose, file.Span(text.ProseLine, 1)),
             Accepted = AnswersBinder.Accepted(fields),
             Waived = AnswersBinder.Waived(fields),
             Fields = new EntryFieldsBinder(schema.Catalogue)
                 .Bind(root, new Sourced<string>(text.Prose, file.Span(text.ProseLine, 1))),
-            Activity = AdviceBinder.Activity(fields, evidence),
+            Activity = AdviceBinder.Activity(fields, own),
             Advice = AdviceBinder.Advice(fields),
+            IsWhole = !_standIns.AreUsed,
         };
     }
 
     private static Origin Origin(Fields origin) => new(
         origin.Texts("countryCode"), origin.Texts("waterBody"), origin.Text("locality"), origin.Texts("habitat"));
 
-    private Adult? Adult(Fields fields)
+    private Adult Adult(Fields fields)
     {
         var adult = fields.Inner("adult");
         var length = _quantities.BindClosed(adult.Text("length"), schema.Quantity("adult.length"), "adult.length");
         var height = _quantities.BindClosed(adult.Text("height"), schema.Quantity("adult.height"), "adult.height");
         var span = _quantities.Bind(adult.Text("lifeSpan"), schema.Quantity("adult.lifeSpan"), "adult.lifeSpan");
-        return length is null || adult.Text("shape") is not { } shape || adult.Text("mouth") is not { } mouth
-            ? null
-            : new Adult(length, height, shape, mouth, span, adult.Text("sexes"))
-            {
-                Fins = adult.Text("fins"),
-                Evidence = Own(adult),
-            };
+        return new Adult(_standIns.Or(length, StandIns.Length), height, Word(adult, "shape"), Word(adult, "mouth"),
+            span, adult.Text("sexes"))
+        {
+            Fins = adult.Text("fins"),
+            Evidence = Own(adult),
+        };
     }
 
-    private Tank? Tank(Fields fields)
+    private Tank Tank(Fields fields)
     {
         var tank = fields.Inner("tank");
         Sourced<Quantities.StatedRange>? Figure(string name) =>
             _quantities.BindClosed(tank.Text(name), schema.Quantity($"tank.{name}"), $"tank.{name}");
         var (length, width, height, volume) = (Figure("length"), Figure("width"), Figure("height"), Figure("volume"));
-        return length is null || volume is null ||
-            tank.Text("substrate") is not { } substrate || tank.Text("lid") is not { } lid
-            ? null
-            : new Tank(length, width, height, volume, substrate, lid, tank.Texts("needs")) { Evidence = Own(tank) };
+        return new Tank(_standIns.Or(length, StandIns.Length), width, height, _standIns.Or(volume, StandIns.Volume),
+            Word(tank, "substrate"), Word(tank, "lid"), tank.Texts("needs"))
+        {
+            Evidence = Own(tank),
+        };
     }
 
-    private static Company? Company(Fields fields)
+    private Company Company(Fields fields)
     {
         var company = fields.Inner("company");
-        return company.Text("lives") is { } lives && company.Integer("group") is { } group &&
-            company.Text("own kind") is { } own && company.Text("others") is { } others
-            ? new Company(lives, group, own, others, company.Texts("level"), company.Texts("eats"))
-            {
-                Neighbours = company.Text("neighbours"),
-                NotWith = company.Texts("not with"),
-                Evidence = Own(company),
-            }
-            : null;
+        return new Company(Word(company, "lives"), _standIns.Or(company.Integer("group"), StandIns.Count),
+            Word(company, "own kind"), Word(company, "others"), company.Texts("level"), company.Texts("eats"))
+        {
+            Neighbours = company.Text("neighbours"),
+            NotWith = company.Texts("not with"),
+            Evidence = Own(company),
+        };
     }
+
+    private Sourced<string> Word(Fields fields, string field) => _standIns.Or(fields.Text(field), StandIns.Word);
 
     private static Evidence? Own(Fields part) => EvidenceWord.Read(part.Text("evidence"));
 

@@ -14,7 +14,7 @@ internal sealed class QuantityBinder(DiagnosticBag bag)
         var parsed = QuantityText.Parse(text.Value, declared.Dimension, declared.BasisRequired);
         if (!parsed.Ok)
         {
-            bag.Add(Describe(parsed.Problem, text, declared.Dimension).At(path));
+            bag.Add(Describe(parsed.Problem, text, declared, path).At(path));
             return null;
         }
         var range = parsed.Value;
@@ -46,14 +46,17 @@ internal sealed class QuantityBinder(DiagnosticBag bag)
         return Fits(inner.Low) && Fits(inner.High);
     }
 
-    private static Diagnostic Describe(QuantityProblem problem, Sourced<string> text, Dimension expected)
+    private static Diagnostic Describe(
+        QuantityProblem problem, Sourced<string> text, QuantityDeclaration declared, string path)
     {
-        var part = Part(text, problem);
+        var (part, expected) = (Part(text, problem), declared.Dimension);
+        var example = expected.Example + (declared.BasisRequired ? " TL" : "");
         (string, string)[] known =
         [
             ("text", part.Value), ("dimension", DimensionName.Of(expected)), ("expected", DimensionName.Of(expected)),
             ("example", expected.Example), ("units", string.Join(", ", expected.Units.Select(u => u.Spellings[0]))),
-            ("suggestion", expected.Example),
+            ("suggestion", expected.Example), ("advice", FigureHint.ForNoNumber(text.Value, path, example)),
+            ("why", FigureHint.Why(problem)), ("way", FigureHint.Way(problem, example)),
         ];
         return Diagnostic.Of(CodeOf(problem.Kind), part.Span, [.. known, .. problem.Values.Select(Named)]);
     }

@@ -16,26 +16,36 @@ internal sealed class SchemaCheck(ContentSchema schema, DiagnosticBag bag)
     {
         var places = new PlaceIndex(root);
         foreach (var error in SchemaErrors.Flatten(schema.Schema.Validate(TreeJsonReader.ToToken(root))))
-            bag.Add(Describe(error, places));
+        {
+            var path = SchemaErrors.PathOf(error);
+            var node = places.At(error.LineNumber, error.LinePosition);
+            if (IsTypeError(error.Kind) && path.EndsWith(']') && YamlPath.Find(root, path) is YamlMapping parted)
+                bag.Add(Parted(parted, path).At(path));
+            else
+                bag.Add(Describe(error, node, path.Length == 0 ? "The front matter" : path).At(path));
+        }
     }
 
-    private static Diagnostic Describe(ValidationError error, PlaceIndex places)
+    /// <summary>A text in which a colon made a field of its first words.</summary>
+    private static Diagnostic Parted(YamlMapping node, string path)
     {
-        var path = SchemaErrors.PathOf(error);
-        var node = places.At(error.LineNumber, error.LinePosition);
-        return Describe(error, node, path.Length == 0 ? "The front matter" : path).At(path);
+        var (key, value) = (node.Fields[0].Key, node.Fields[0].Value as YamlScalar);
+        return Diagnostic.Of(SchemaCodes.WrongType, key.Span, ("field", path),
+            ("actual", "fields of its own, for it has a colon"), ("expected", "text"),
+            ("form", $"Put quotes round the text: \"{key.Text}: {Excerpt.Of(value?.Text ?? "")}\""));
     }
 
-    private static Diagnostic Describe(ValidationError error, YamlNode node, string field)
+    private Diagnostic Describe(ValidationError error, YamlNode node, string field)
     {
         var about = error.Schema.Description ?? "";
         var value = node is YamlScalar scalar ? Excerpt.Of(scalar.Text) : "";
         Diagnostic Of(DiagnosticCode code, params (string, string)[] values) =>
-            Diagnostic.Of(code, node.Span, [("field", field), ("about", about), ("value", value), .. values]);
+            Diagnostic.Of(code, node.Span, [
+                ("field", field), ("about", about), ("value", value), ("form", FormOf(error, field)), .. values]);
 
         return error.Kind switch
         {
-            ValidationErrorKind.PropertyRequired => Of(SchemaCodes.Missing, ("about", AboutMissing(error))),
+            ValidationErrorKind.PropertyRequired => Of(SchemaCodes.Missing),
             ValidationErrorKind.NoAdditionalPropertiesAllowed or ValidationErrorKind.AdditionalPropertiesNotValid =>
                 Of(SchemaCodes.Unknown, ("suggestion", SuggestField(error))),
             _ when node is YamlScalar { IsNull: true } => Of(SchemaCodes.NoValue),
@@ -59,9 +69,15 @@ internal sealed class SchemaCheck(ContentSchema schema, DiagnosticBag bag)
         or ValidationErrorKind.ObjectExpected or ValidationErrorKind.ArrayExpected
         or ValidationErrorKind.NullExpected or ValidationErrorKind.NoTypeValidates;
 
-    private static string AboutMissing(ValidationError error) =>
-        error.Schema.ActualProperties.TryGetValue(error.Property ?? "", out var property)
-            ? property.Description ?? "" : "";
+    /// <summary>Where the field stands in a definition that many share, the schema of the error knows of it.</summary>
+    private string FormOf(ValidationError error, string field)
+    {
+        if (ExpectedForm.Of(schema, field) is { Length: > 0 } form)
+            return form;
+        return error.Kind == ValidationErrorKind.PropertyRequired &&
+            error.Schema.ActualProperties.TryGetValue(error.Property ?? "", out var missing)
+                ? missing.Description ?? "" : error.Schema.Description ?? "";
+    }
 
     private static string SuggestField(ValidationError error)
     {

@@ -29,7 +29,10 @@ internal sealed class YamlReader(SourceFile file, int firstLine, DiagnosticBag b
         }
         catch (YamlException failure)
         {
-            bag.Add(ReadingCodes.YamlSyntax, Span(failure.Start, failure.End), ("reason", Reason(failure)));
+            var mistake = YamlMistake.Of(
+                yaml.Split('\n'), (int)failure.Start.Line, (int)failure.Start.Column, Reason(failure));
+            bag.Add(ReadingCodes.YamlSyntax, Span(failure.Start, failure.End),
+                ("reason", mistake.Reason), ("remedy", mistake.Remedy));
             return null;
         }
     }
@@ -63,12 +66,24 @@ internal sealed class YamlReader(SourceFile file, int firstLine, DiagnosticBag b
             throw Stop(ReadingCodes.TooDeep, next, ("limit", MostLevels.ToString(CultureInfo.InvariantCulture)));
         return next switch
         {
-            Scalar scalar => new YamlScalar(
-                OpenEnds.Unshield(scalar.Value), scalar.Style == ScalarStyle.Plain, Span(scalar.Start, scalar.End)),
+            Scalar scalar => ReadScalar(scalar),
             MappingStart => ReadMapping(parser, next, level),
             SequenceStart => ReadSequence(parser, next, level),
             _ => throw Stop(ReadingCodes.NotAMapping, next),
         };
+    }
+
+    private YamlScalar ReadScalar(Scalar scalar)
+    {
+        var isPlain = scalar.Style == ScalarStyle.Plain;
+        for (var line = scalar.Start.Line + 1; isPlain && line <= scalar.End.Line; line++)
+        {
+            var (number, text) = ((int)line + firstLine - 1, file.Line((int)line + firstLine - 1) ?? "");
+            var column = text.Length - text.TrimStart().Length;
+            if (text.AsSpan(column).StartsWith("- ", StringComparison.Ordinal))
+                bag.Add(ReadingCodes.HyphenInside, file.Span(number, column + 1));
+        }
+        return new YamlScalar(OpenEnds.Unshield(scalar.Value), isPlain, Span(scalar.Start, scalar.End));
     }
 
     private YamlMapping ReadMapping(GuardedParser parser, ParsingEvent start, int level)

@@ -12,7 +12,11 @@ public static class RegulationCheck
     /// <param name="today">Lists are past their review from the day after their due day.</param>
     public static IEnumerable<Diagnostic> Check(RegulationFinder finder, IEnumerable<Entry> entries, DateOnly today) =>
         finder.Binding.Select(list => Review(list, today)).OfType<Diagnostic>()
-            .Concat(entries.SelectMany(entry => Named(finder, entry)));
+            .Concat(Of(finder, entries));
+
+    /// <summary>What the lists say of these entries alone.</summary>
+    public static IEnumerable<Diagnostic> Of(RegulationFinder finder, IEnumerable<Entry> entries) =>
+        entries.SelectMany(entry => Named(finder, entry));
 
     private static Diagnostic? Review(RegulationList list, DateOnly today)
     {

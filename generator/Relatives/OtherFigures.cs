@@ -62,9 +62,12 @@ internal sealed class OtherFigures
     public Normal? Foretold(int figure, int entry) =>
         _foretold.GetOrAdd((figure, entry), asked => Ask(asked.Figure, asked.Entry));
 
-    private Normal? Ask(int figure, int entry)
+    /// <summary>The same, had the entry not stated one of its other figures.</summary>
+    public Normal? ForetoldWithout(int row, int figure, int entry) => Ask(figure, entry, row);
+
+    private Normal? Ask(int figure, int entry, int without = -1)
     {
-        int[] used = [.. Usable(figure).Where(row => _rows[row].Values[entry] is not null)];
+        int[] used = [.. Usable(figure).Where(row => row != without && _rows[row].Values[entry] is not null)];
         return Helps[figure] && LessonOf(figure, used) is { Saving: > 0 } lesson
             ? lesson.Regression.WithoutOwnValue(entry, [.. used.Select(row => _rows[row].Number(entry))])
             : _fits[figure].Foretold(entry);

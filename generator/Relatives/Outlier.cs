@@ -24,7 +24,14 @@ public sealed record Outlier(
     double ExpectedHigh,
     Relations Relations,
     LikelySlip? Slip,
-    Acceptance? Accepted);
+    Acceptance? Accepted)
+{
+    /// <summary>Another figure of the entry without which this one would fit: either may be the wrong one.</summary>
+    public BesideFigure? Beside { get; init; }
+}
+
+/// <summary>A figure that the entry states beside an odd one.</summary>
+public sealed record BesideFigure(ComparedFigure Figure, Sourced<StatedRange> Stated);
 
 /// <summary>The relatives that were asked, nearest rank first.</summary>
 /// <param name="Rank">The nearest rank at which there are any with a value: genus, family, order, or none.</param>

@@ -32,6 +32,9 @@ public static class OutlierText
             ("unit", unit.Symbol.Length == 0 ? "" : " " + unit.Symbol),
             ("relatives", SaidOf(outlier)),
             ("field", outlier.Figure.Field),
+            ("beside", outlier.Beside is { } other ? $", beside {Named(other)}," : ""),
+            ("first", First(outlier)),
+            ("look", outlier.Beside is null ? "Look again. " : First(outlier)),
             ("advice", FewRelatives.Advice(outlier)),
         ];
         var code = !outlier.IsSure ? RelativesCodes.StandsOut
@@ -39,8 +42,20 @@ public static class OutlierText
             : RelativesCodes.ApartBySlip;
         return Diagnostic.Of(code, outlier.Stated.Span, [.. values, ("slip", SlipText(outlier))])
             .At(outlier.Figure.Path)
-            .With(outlier.Relations.Nearest.Take(MostRelatives).Select(r => new RelatedSpan(
-                r.Stated.Span, $"{r.Entry.ScientificName.Value}: {r.Stated.Value.Text}")));
+            .With([.. Beside(outlier), .. outlier.Relations.Nearest.Take(MostRelatives).Select(r => new RelatedSpan(
+                r.Stated.Span, $"{r.Entry.ScientificName.Value}: {r.Stated.Value.Text}"))]);
+    }
+
+    private static IEnumerable<RelatedSpan> Beside(Outlier outlier) => outlier.Beside is { } other
+        ? [new RelatedSpan(other.Stated.Span, $"beside it: {Named(other)}")] : [];
+
+    private static string First(Outlier outlier) =>
+        outlier.Beside is { } other ? $"Look at {Named(other)} first: without it this one fits. " : "";
+
+    private static string Named(BesideFigure other)
+    {
+        var label = other.Figure.Declaration.Label;
+        return $"{(label == "pH" ? label : label.ToLowerInvariant())} {other.Stated.Value.Text}";
     }
 
     private static string SaidOf(Outlier outlier)

@@ -1,3 +1,4 @@
+using CareSheets.Diagnostics;
 using CareSheets.Species;
 
 namespace CareSheets.Rules;
@@ -12,7 +13,14 @@ public abstract record Condition
 
     /// <summary>Paths of the fields that keep it from holding; all it looks at where that can't be said.</summary>
     public virtual IEnumerable<string> Against(EntryFields entry) => Fields;
+
+    /// <summary>The words of the entry's texts on which it holds, or fails to hold, each at its place.</summary>
+    public virtual IEnumerable<Quote> Quotes(EntryFields entry) => [];
 }
+
+/// <summary>Words of an entry's text with their place.</summary>
+/// <param name="Field">The path of the field that says them.</param>
+public sealed record Quote(string Field, string Words, SourceSpan Span);
 
 /// <summary>Holds when every part does; without parts, always.</summary>
 public sealed record AllOf(IReadOnlyList<Condition> Parts) : Condition
@@ -23,6 +31,12 @@ public sealed record AllOf(IReadOnlyList<Condition> Parts) : Condition
 
     public override IEnumerable<string> Against(EntryFields entry) =>
         Parts.Where(p => p.Judge(entry) == Truth.No).SelectMany(p => p.Against(entry));
+
+    public override IEnumerable<Quote> Quotes(EntryFields entry)
+    {
+        var holds = Judge(entry) == Truth.Yes;
+        return Parts.Where(p => holds || p.Judge(entry) == Truth.No).SelectMany(p => p.Quotes(entry));
+    }
 }
 
 /// <summary>Holds when at least one part does; without parts, never.</summary>
@@ -31,6 +45,9 @@ public sealed record AnyOf(IReadOnlyList<Condition> Parts) : Condition
     public override Truth Judge(EntryFields entry) => Connective.Any(Parts.Select(p => p.Judge(entry)));
 
     public override IEnumerable<string> Fields => Parts.SelectMany(p => p.Fields);
+
+    public override IEnumerable<Quote> Quotes(EntryFields entry) =>
+        Parts.Where(p => p.Judge(entry) == Truth.Yes).SelectMany(p => p.Quotes(entry));
 }
 
 /// <summary>Holds when no part does.</summary>
@@ -40,4 +57,7 @@ public sealed record NoneOf(IReadOnlyList<Condition> Parts) : Condition
         Connective.Not(Connective.Any(Parts.Select(p => p.Judge(entry))));
 
     public override IEnumerable<string> Fields => Parts.SelectMany(p => p.Fields);
+
+    public override IEnumerable<Quote> Quotes(EntryFields entry) =>
+        Parts.Where(p => p.Judge(entry) == Truth.Yes).SelectMany(p => p.Quotes(entry));
 }

@@ -37,7 +37,4 @@ public sealed record Hazard(
     IReadOnlyList<IReadOnlyList<string>> Told)
 {
     public bool IsGeneral => When.Parts.Count == 0;
-
-    public bool IsToldBy(string caution) =>
-        Told.Count > 0 && Told.All(group => group.Any(word => Mentions.Holds(caution, word)));
 }

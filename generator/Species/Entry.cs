@@ -74,6 +74,12 @@ public sealed record Entry
     /// <summary>What its buyers are told otherwise than those of other fishes.</summary>
     public Advice Advice { get; init; } = Advice.None;
 
+    /// <summary>
+    /// False where the file lacks something that every entry has, or says it in a form that can't be read. What
+    /// stands in for it has no place; all else in the entry is checked, and none of it published.
+    /// </summary>
+    public bool IsWhole { get; init; } = true;
+
     public string Genus => ScientificName.Value.Genus;
 
     /// <summary>Its own name and those of its genus, family and order.</summary>

@@ -14,8 +14,12 @@ public sealed class EntryFields(IReadOnlyDictionary<string, FieldValue> values)
     /// <summary>The ending that stands for what a fish likes best: <c>prefers</c>, else <c>keep</c>.</summary>
     public const string Best = ".best";
 
+    /// <summary>Prose and cautions together: all that readers are told in sentences.</summary>
+    public const string AllWords = "words";
+
     public FieldValue? this[string path] => values.GetValueOrDefault(path) ??
-        (path.EndsWith(Best, StringComparison.Ordinal) ? BestOf(path[..^Best.Length]) : null);
+        (path.EndsWith(Best, StringComparison.Ordinal) ? BestOf(path[..^Best.Length])
+            : path == AllWords ? Together(Words("prose"), Words("cautions")) : null);
 
     /// <summary>The words of a field, in the writer's order; none when it is not stated or holds figures.</summary>
     public IReadOnlyList<Sourced<string>> Words(string path) => this[path] is FieldWords words ? words.Words : [];
@@ -36,4 +40,7 @@ public sealed class EntryFields(IReadOnlyDictionary<string, FieldValue> values)
 
     private FieldValue? BestOf(string range) =>
         values.GetValueOrDefault(range + ".prefers") ?? values.GetValueOrDefault(range);
+
+    private static FieldWords? Together(IReadOnlyList<Sourced<string>> one, IReadOnlyList<Sourced<string>> other) =>
+        one.Concat(other).FirstOrDefault() is { } first ? new FieldWords([.. one, .. other], first.Span) : null;
 }

@@ -25,6 +25,23 @@ public sealed class CountryCatalogueTests
     public void Known_codes_have_their_names(string code, string name) =>
         Assert.Equal(name, CountryCatalogue.Find(code)?.Name.Replace('’', '\''));
 
+    /// <summary>Regions of the UN M49 geoscheme, from memory.</summary>
+    [Theory]
+    [InlineData("BR", "the Americas")]
+    [InlineData("TT", "the Americas")]
+    [InlineData("CD", "Africa")]
+    [InlineData("TR", "Asia")]
+    [InlineData("RU", "Europe")]
+    [InlineData("PG", "Oceania")]
+    [InlineData("ID", "Asia")]
+    public void Countries_have_their_continents(string code, string continent) =>
+        Assert.Equal(continent, CountryCatalogue.Find(code)?.Continent);
+
+    [Fact]
+    public void Every_country_is_on_one_of_six_continents() => Assert.Equal(
+        ["Africa", "Antarctica", "Asia", "Europe", "Oceania", "the Americas"],
+        CountryCatalogue.All.Select(c => c.Continent).Distinct().Order(StringComparer.Ordinal));
+
     // User-assigned, reserved or withdrawn: none is an officially assigned code of ISO 3166-1.
     [Theory]
     [InlineData("XK")]

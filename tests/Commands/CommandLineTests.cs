@@ -33,6 +33,8 @@ public sealed class CommandLineTests
     [InlineData("site --units imperial")]
     [InlineData("relatives no-such-fish")]
     [InlineData("proof no-such-fish")]
+    [InlineData("site --into /")]
+    [InlineData("site --into ")]
     public void Wrong_use_returns_2_and_says_so_on_standard_error(string call)
     {
         using var workshop = new Workshop();

@@ -55,6 +55,19 @@ public sealed class ProofCommandTests : IDisposable
         Assert.Equal(1, Run("betta-splendens").Code);
     }
 
+    /// <summary>A name of two is told in the later file; who asks for the other has to hear of it.</summary>
+    [Fact]
+    public void What_is_told_at_another_entry_is_shown_where_it_has_a_part()
+    {
+        _workshop.Replace(
+            "content/species/betta-splendens.md", "originalName", "formerNames: [Danio rerio]\noriginalName");
+        var (code, text) = Run("betta-splendens", "danio-margaritatus");
+        Assert.Contains("LK407", text, StringComparison.Ordinal);
+        Assert.Equal(1, code);
+        Assert.Contains("LK407", Run("danio-rerio").Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("LK407", Run("danio-margaritatus").Text, StringComparison.Ordinal);
+    }
+
     public void Dispose() => _workshop.Dispose();
 
     private (int Code, string Text) Run(params string[] more)

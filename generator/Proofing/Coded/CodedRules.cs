@@ -7,8 +7,10 @@ internal static class CodedRules
 {
     public static readonly IReadOnlyList<string> Names =
     [
-        VolumeAgainstSides.Text.Name, RoomForTheGrown.Text.Name, BorrowedFigure.Text.Name,
-        VernacularOfTwo.Text.Name, SentenceTwice.Text.Name, LongUnread.Text.Name,
+        VolumeAgainstSides.Text.Name, VolumeForLength.Text.Name, RoomForTheGrown.Text.Name, BorrowedFigure.Text.Name,
+        LifeSpanOfKind.Text.Name, CountriesOfWater.Text.Name, FamilyOfGenus.RuleName, YearOfWork.Text.Name,
+        VernacularOfTwo.Text.Name, SentenceTwice.Text.Name, HazardDenied.Text.Name, DoseTold.Text.Name,
+        LongUnread.Text.Name, ReadAhead.Text.Name,
     ];
 
     /// <param name="collection">All entries.</param>
@@ -17,8 +19,10 @@ internal static class CodedRules
     public static IReadOnlyList<ICodedRule> All(
         SpeciesCollection collection, SentenceIndex sentences, DateOnly? today) =>
     [
-        new VolumeAgainstSides(), new RoomForTheGrown(), new BorrowedFigure(collection),
-        new VernacularOfTwo(collection.Entries), new SentenceTwice(sentences),
-        .. today is { } day ? new ICodedRule[] { new LongUnread(day) } : [],
+        new VolumeAgainstSides(), new VolumeForLength(), new RoomForTheGrown(), new BorrowedFigure(collection),
+        new LifeSpanOfKind(collection.Entries), new CountriesOfWater(collection), new FamilyOfGenus(),
+        new YearOfWork(collection.References), new VernacularOfTwo(collection.Entries), new SentenceTwice(sentences),
+        new HazardDenied(collection.Practice.Hazards), new DoseTold(),
+        .. today is { } day ? new ICodedRule[] { new LongUnread(day), new ReadAhead(collection.Entries, day) } : [],
     ];
 }

@@ -18,8 +18,10 @@ internal sealed class LongUnread(DateOnly today) : ICodedRule
 
     public string Name => Text.Name;
 
-    public IEnumerable<Breach> Check(Entry entry) => entry.Reviewed.AddYears(Years) < today
+    public IEnumerable<Breach> Check(Entry entry) =>
+        entry.Reviewed < today && entry.Reviewed.AddYears(Years) < today
         ? [Text.Breach(
-            entry, entry.Span, "reviewed", FormattableString.Invariant($"reviewed {entry.Reviewed:yyyy-MM-dd}"))]
+            entry, entry.Fields["reviewed"]?.Span ?? entry.Span, "reviewed",
+            FormattableString.Invariant($"reviewed {entry.Reviewed:yyyy-MM-dd}"))]
         : [];
 }

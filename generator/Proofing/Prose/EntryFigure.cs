@@ -37,12 +37,14 @@ internal sealed record EntryFigure(double? Low, double? High, string Label, stri
         var label = kind == RangeKind.Keep
             ? range.Declaration.Label : $"{range.Declaration.Label} ({kind.ToString().ToLowerInvariant()})";
         var best = kind == RangeKind.Keep ? range.Of(RangeKind.Prefers)?.Range : null;
-        return Size(stated.Range, label) with { Best = best is null ? null : Size(best, label) };
+        return Size(stated.Range, label) is { } figure
+            ? figure with { Best = best is null ? null : Size(best, label) } : null;
     }
 
-    private static EntryFigure Size(Sourced<StatedRange> stated, string label) =>
-        new(stated.Value.Low, stated.Value.High, label, stated.Value.Text, stated.Span);
+    /// <summary>What has no place stands in for a figure that the entry lacks.</summary>
+    private static EntryFigure? Size(Sourced<StatedRange> stated, string label) => stated.Span.IsNone
+        ? null : new(stated.Value.Low, stated.Value.High, label, stated.Value.Text, stated.Span);
 
-    private static EntryFigure Group(Sourced<int> group) => new(
+    private static EntryFigure? Group(Sourced<int> group) => group.Span.IsNone ? null : new(
         group.Value, null, "the group", $"at least {group.Value.ToString(CultureInfo.InvariantCulture)}", group.Span);
 }

@@ -5,8 +5,8 @@ using CareSheets.Species;
 namespace CareSheets.Proofing.Prose;
 
 /// <summary>
-/// Holds what the prose of an entry says in numbers against the entry's figures: the prose itself,
-/// the cautions, and how the sexes are told.
+/// Holds what the prose of an entry says in numbers against the entry's figures: the prose itself, the cautions, and
+/// how the sexes are told; and looks for links that are none.
 /// </summary>
 public static class ProseCheck
 {
@@ -20,12 +20,13 @@ public static class ProseCheck
     internal static IEnumerable<Diagnostic> Check(Entry entry, SpeciesNames names)
     {
         var mentions = new SpeciesMentions(names, entry);
-        return
+        var disagreed =
             from text in Texts(entry)
             from quantity in ProseReader.Read(text, mentions)
             let figure = EntryFigure.Of(entry, quantity)
             where figure is not null && !Agreement.IsAgreed(quantity, figure)
             select Describe(text, quantity, figure);
+        return disagreed.Concat(LinkText.Check(entry, names));
     }
 
     private static IEnumerable<ProseText> Texts(Entry entry)

@@ -9,8 +9,17 @@ namespace CareSheets.Proofing.Prose;
 internal sealed class SpeciesNames
 {
     private readonly ILookup<string, SpeciesName> _byFirst;
+    private readonly HashSet<string> _entries;
 
-    public SpeciesNames(SpeciesCollection collection) => _byFirst = collection.Entries
+    public SpeciesNames(SpeciesCollection collection)
+    {
+        _entries = [.. collection.Entries.Select(e => e.Name)];
+        _byFirst = ByFirst(collection);
+    }
+
+    public bool HasEntry(string name) => _entries.Contains(name);
+
+    private static ILookup<string, SpeciesName> ByFirst(SpeciesCollection collection) => collection.Entries
         .SelectMany(entry => entry.VernacularNames.Select(n => n.Value)
             .Append(entry.ScientificName.Value.ToString()).Append(entry.Genus)
             .Select(name => new SpeciesName(entry.Name, entry.Genus, Words(name))))

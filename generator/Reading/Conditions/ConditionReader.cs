@@ -45,9 +45,9 @@ internal sealed class ConditionReader(FieldCatalogue fields, DiagnosticBag bag)
         if (said.TakeAny(fields.Paths) is not { } path)
             return NoField(said);
         var declared = fields.Find(path)!;
-        if (said.Take("is not stated"))
+        if (said.Take("is not stated") || said.Take("are not stated"))
             return new NoneOf([new IsStated(path)]);
-        if (said.Take("is stated"))
+        if (said.Take("is stated") || said.Take("are stated"))
             return new IsStated(path);
         return declared.Kind switch
         {
@@ -68,6 +68,10 @@ internal sealed class ConditionReader(FieldCatalogue fields, DiagnosticBag bag)
             return new NoneOf([new Mentions(path, said.Choices())]);
         if (said.Take("mentions"))
             return new Mentions(path, said.Choices());
+        if (said.Take("does not claim") || said.Take("do not claim"))
+            return new NoneOf([new Claims(path, said.Choices())]);
+        if (said.Take("claims") || said.Take("claim"))
+            return new Claims(path, said.Choices());
         if (declared.Kind == FieldKind.List && said.Take("lacks"))
             return new NoneOf([new ListHas(path, Known(said, declared))]);
         if (declared.Kind == FieldKind.List && said.Take("has"))
@@ -77,7 +81,7 @@ internal sealed class ConditionReader(FieldCatalogue fields, DiagnosticBag bag)
         if (declared.Kind != FieldKind.List && said.Take("is"))
             return new WordIs(path, Known(said, declared));
         return Unread(said, declared.Kind == FieldKind.List
-            ? "a list has, lacks or mentions something" : "a word is, is not or mentions something");
+            ? "a list has, lacks, mentions or claims something" : "a word is, is not, mentions or claims something");
     }
 
     private IReadOnlyList<string> Known(ConditionText said, FieldDeclaration declared)

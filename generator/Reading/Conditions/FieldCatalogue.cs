@@ -1,11 +1,13 @@
 using CareSheets.Quantities;
+using CareSheets.Species;
 using Newtonsoft.Json.Linq;
 
 namespace CareSheets.Reading.Conditions;
 
 /// <summary>
 /// Every field of an entry that a condition can ask about, read off the schema: a field added there can
-/// be ruled upon at once. Besides, <c>prose</c>, and the shop's own water under <c>tap.</c>.
+/// be ruled upon at once. Besides, <c>prose</c>, <c>words</c> for prose and
+/// cautions together, and the shop's own water under <c>tap.</c>.
 /// </summary>
 internal sealed class FieldCatalogue
 {
@@ -17,6 +19,7 @@ internal sealed class FieldCatalogue
     {
         Walk("", (JObject)entries.Text["properties"]!);
         Add("prose", FieldKind.Text);
+        Add(EntryFields.AllWords, FieldKind.Text);
     }
 
     /// <summary>Longest first, so that a path is not taken for the beginning of a longer one.</summary>

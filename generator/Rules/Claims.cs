@@ -1,0 +1,22 @@
+using CareSheets.Rules.Wording;
+using CareSheets.Species;
+
+namespace CareSheets.Rules;
+
+/// <summary>
+/// A text, or one of several, says one of these phrases as advice of its own. What it forbids, doubts, or says of
+/// others is not claimed. A text that is not stated claims nothing.
+/// </summary>
+public sealed record Claims(string Field, IReadOnlyList<string> Phrases) : Condition
+{
+    public override Truth Judge(EntryFields entry) =>
+        Connective.Of(entry.Words(Field).Any(text => Affirmation.Find(text.Value, Phrases) is not null));
+
+    public override IEnumerable<string> Fields => [Field];
+
+    public override IEnumerable<Quote> Quotes(EntryFields entry) =>
+        from text in entry.Words(Field)
+        let said = Affirmation.Find(text.Value, Phrases)
+        where said is not null
+        select Mentions.QuoteOf(Field, text, said.Start, said.Length);
+}

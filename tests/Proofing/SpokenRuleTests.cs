@@ -1,0 +1,91 @@
+using CareSheets.Diagnostics;
+using CareSheets.Proofing;
+using CareSheets.Rules;
+using CareSheets.Species;
+using CareSheets.Tests.Support;
+
+namespace CareSheets.Tests.Proofing;
+
+/// <summary>
+/// Sentences as a writer might put them under an entry of the repository, with the rule of its own file that has to
+/// speak; and sentences near them that say nothing wrong. All are made up.
+/// </summary>
+public sealed class SpokenRuleTests
+{
+    [Theory]
+    [InlineData("hoplisoma-panda", "For a small tank a pair is plenty.", "words-and-group-agree")]
+    [InlineData("hoplisoma-panda", "It can be kept alone.", "words-and-group-agree")]
+    [InlineData("hoplisoma-panda", "In most houses no heater is needed.", "warm-water-needs-a-heater")]
+    [InlineData("hoplisoma-panda", "It does well without a heater.", "warm-water-needs-a-heater")]
+    [InlineData("danio-rerio", "A tank without a lid is fine.", "no-lid-is-left-off")]
+    [InlineData("hoplisoma-panda", "Lay sharp gravel on the floor.", "gravel-is-not-laid-for-sifters")]
+    [InlineData("pangio-kuhlii", "Coarse sand is dear; gravel will do.", "gravel-is-not-laid-for-sifters")]
+    [InlineData("polypterus-delhezi", "It is perfectly safe with neons.", "hunters-are-not-called-safe")]
+    [InlineData("danio-rerio", "In summer it can go into a pond.", "no-fish-is-sent-outdoors")]
+    [InlineData("danio-rerio", "It is legal to keep everywhere.", "no-word-on-what-is-lawful")]
+    [InlineData("danio-rerio", "No permit is needed for it.", "no-word-on-what-is-lawful")]
+    [InlineData("danio-rerio", "It is safe for children to handle.", "nothing-is-called-safe-for-children")]
+    [InlineData("danio-rerio", "It wants brackish water.", "salt-in-words-is-stated-in-figures")]
+    [InlineData("danio-rerio", "Add marine salt as needed.", "salt-in-words-is-stated-in-figures")]
+    [InlineData("hoplisoma-panda", "Its spines are harmless.", "hazard-is-not-denied")]
+    [InlineData("hoplisoma-panda", "No doctor is needed when the spines prick.", "hazard-is-not-denied")]
+    [InlineData("danio-rerio", "Treat worms with 5 mg of levamisole in each litre.", "no-dose-is-told")]
+    [InlineData("danio-rerio", "Against white spot give two drops per litre.", "no-dose-is-told")]
+    [InlineData("danio-rerio", "A teaspoon of salt cures fungus.", "no-dose-is-told")]
+    public void What_must_not_be_said_is_told(string entry, string sentence, string rule)
+    {
+        Assert.Contains(rule, Spoken(entry, sentence));
+        Assert.Contains(rule, Spoken(entry, sentence, asCaution: true));
+    }
+
+    [Theory]
+    [InlineData("hoplisoma-panda", "A pair is not enough, and a single one must never be kept.")]
+    [InlineData("hoplisoma-panda", "A pair of scissors will do to trim the plants.")]
+    [InlineData("hoplisoma-panda", "Only where the room stays warm all winter no heater is needed.")]
+    [InlineData("hoplisoma-panda", "Without a heater it fades within a week.")]
+    [InlineData("danio-rerio", "Without a lid it is lost on the carpet.")]
+    [InlineData("hoplisoma-panda", "Never lay sharp gravel, for it wears the barbels.")]
+    [InlineData("hoplisoma-panda", "Sharp gravel wears the barbels.")]
+    [InlineData("polypterus-delhezi", "Nothing small is safe with it; it is not safe with neons.")]
+    [InlineData("danio-rerio", "It must never go into a pond.")]
+    [InlineData("danio-rerio", "Never, whatever the summer, put it into a pond.")]
+    [InlineData("danio-rerio", "Float the bag, then release it into the tank.")]
+    [InlineData("danio-rerio", "Ask the authority whether it is legal to keep.")]
+    [InlineData("danio-rerio", "No fish is safe for children to handle.")]
+    [InlineData("danio-rerio", "Unlike its brackish relatives it lives in fresh water.")]
+    [InlineData("danio-rerio", "It is not brackish, and marine salt would be a mistake.")]
+    [InlineData("danio-rerio", "Not in [brackish](word:brackish) water; it is no fish for brackish water.")]
+    [InlineData("hoplisoma-panda", "Never touch its spines: they may be venomous, and a prick is for a doctor.")]
+    [InlineData("hoplisoma-panda", "Its spines look harmless; still, let a doctor see a prick.")]
+    [InlineData("danio-rerio", "Nitrate stays below 20 mg in a litre.")]
+    [InlineData("danio-rerio", "Give half a gram of flakes; ask a vet for the dose of any medicine.")]
+    [InlineData("danio-rerio", "Feed a drop of powdered food a day.")]
+    public void What_is_right_is_not_told(string entry, string sentence)
+    {
+        Assert.Empty(Spoken(entry, sentence));
+        Assert.Empty(Spoken(entry, sentence, asCaution: true));
+    }
+
+    [Fact]
+    public void The_words_are_shown_at_their_place()
+    {
+        var entry = With("hoplisoma-panda", "It asks for company.\nFor a small tank a pair\nis plenty.", false);
+        var told = Proof.Describe(entry).Single(d => d.Values["rule"] == "words-and-group-agree");
+        Assert.Equal("“pair is plenty”", told.Values["found"]);
+        Assert.Equal(entry.Prose.Start.Start.Line + 1, told.Span.Start.Line);
+        Assert.Equal("For a small tank a ".Length + 1, told.Span.Start.Column);
+    }
+
+    private static RuleProof Proof => new(RealContent.Collection);
+
+    private static IEnumerable<string> Spoken(string name, string sentence, bool asCaution = false) =>
+        Proof.Describe(With(name, sentence, asCaution)).Select(d => d.Values.GetValueOrDefault("rule", d.Code.Id));
+
+    private static Entry With(string name, string sentence, bool asCaution)
+    {
+        var entry = RealContent.Collection.Entries.Single(e => e.Name == name);
+        var words = new Sourced<string>(sentence, entry.Prose.Start);
+        var path = asCaution ? "cautions" : "prose";
+        return entry with { Fields = entry.Fields.With([new(path, new FieldWords([words], words.Span))]) };
+    }
+}
