@@ -10,20 +10,15 @@ namespace CareSheets.Housing;
 public sealed record FigureInWater(
     CareRangeDeclaration Declaration, StatedRange? Keep, StatedRange? Given, FigureStanding Standing, double By)
 {
-    /// <summary>
-    /// Water with less salt than this is fresh, in g/L: an entry or a system that is silent on salt means
-    /// fresh water.
-    /// </summary>
-    private const double FreshUpTo = 0.5;
-
     /// <summary>Nothing where neither says anything and nobody is told of it as unknown.</summary>
     internal static FigureInWater? Compare(CareRangeDeclaration declared, Entry entry, WaterSource water)
     {
         var keep = entry.Range(declared.Field)?.Of(RangeKind.Keep)?.Range.Value;
         var given = water.Water.Figures.GetValueOrDefault(declared.Field);
+        // An entry or a system that is silent on salt means fresh water.
         if (declared.Dimension == DimensionCatalogue.Salinity)
-            return keep is null && given is null ? null : new FigureInWater(
-                declared, keep, given, FigureStanding.Fits, 0).Held(keep?.Low, keep?.High ?? FreshUpTo, FreshUpTo);
+            return keep is null && given is null ? null : new FigureInWater(declared, keep, given, FigureStanding.Fits, 0)
+                .Held(keep?.Low, keep?.High ?? Salinity.FreshUpTo, Salinity.FreshUpTo);
         if ((keep is null || given is null) && !declared.IsAlwaysShown)
             return null;
         if (water.Kind == WaterSourceKind.Tap && declared.Dimension == DimensionCatalogue.Temperature)

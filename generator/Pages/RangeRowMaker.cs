@@ -19,15 +19,18 @@ public sealed class RangeRowMaker(Site site)
     ];
 
     /// <summary>
-    /// The three rows that a card has room for, and that a page shows at a glance. Salt comes before hardness
-    /// where an entry states it: a fish that needs salt dies of fresh water sooner than of soft.
+    /// The three rows that a card has room for, and that a page shows at a glance. Salt takes the place of
+    /// hardness where the fish needs it: that dies of fresh water sooner than of soft.
     /// </summary>
     public IReadOnlyList<RangeRow> MakeBrief(Entry entry)
     {
-        var fields = new[] { "temperature", "ph", "salinity", "hardness" };
-        var shown = fields.Where(f => f != "salinity" || entry.Range(f) is not null).Take(3);
-        return [.. shown.Select(field => Make(entry, field)).OfType<RangeRow>()];
+        string[] fields = ["temperature", "ph", NeedsSalt(entry) ? "salinity" : "hardness"];
+        return [.. fields.Select(field => Make(entry, field)).OfType<RangeRow>()];
     }
+
+    /// <summary>Not where it merely bears salt.</summary>
+    private static bool NeedsSalt(Entry entry) =>
+        entry.Range("salinity")?.Of(RangeKind.Keep)?.Range.Value.Low > Salinity.FreshUpTo;
 
     /// <summary>One row, also of a range that is not stated; nothing where the schema declares no such range.</summary>
     public RangeRow? Make(Entry entry, string field) =>

@@ -8,6 +8,9 @@ namespace CareSheets.Quantities;
 /// </remarks>
 public readonly struct Salinity : IAmount<Salinity>
 {
+    /// <summary>Water with less salt than this, in g/L, is fresh: common practice of limnology, no source.</summary>
+    public const double FreshUpTo = 0.5;
+
     private readonly double _gramsPerLitre;
 
     private Salinity(double gramsPerLitre) => _gramsPerLitre = Dimension.Require(gramsPerLitre);

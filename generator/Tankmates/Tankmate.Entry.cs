@@ -7,12 +7,6 @@ namespace CareSheets.Tankmates;
 
 public sealed partial record Tankmate
 {
-    /// <summary>
-    /// Water with less salt than this is fresh, in g/L. An entry states salinity only where the
-    /// fish needs or bears salt, so one that is silent means fresh water.
-    /// </summary>
-    private const double FreshUpTo = 0.5;
-
     private static readonly string[] AnimalDiets = ["micropredator", "insectivore", "omnivore"];
 
     /// <param name="entry">As the writer stated it.</param>
@@ -33,6 +27,7 @@ public sealed partial record Tankmate
             Others = EntryWord.Required<Temper>(company.Others),
             Levels = company.Levels.Aggregate(Levels.None, (all, l) => all | EntryWord.Required<Levels>(l)),
             Group = company.Group.Value,
+            GroupKind = company.GroupKind,
             NipsFins = eats.Contains("fins"),
             EatsPlants = eats.Contains("plants"),
             IsTall = entry.Adult.Height is not null,
@@ -51,9 +46,10 @@ public sealed partial record Tankmate
         var stated = entry.Range(range.Field);
         Stretch? Of(RangeKind kind) =>
             stated?.Of(kind) is { } kinded ? Stretch.From(kinded.Range.Value) : null;
+        // Salinity is stated only where the fish needs or bears salt, so silence means fresh water.
         var isFresh = stated is null && range.Dimension == DimensionCatalogue.Salinity;
         return new WaterNeed(
-            range, isFresh ? Stretch.Between(0, FreshUpTo) : Of(RangeKind.Keep), Of(RangeKind.Prefers), isFresh);
+            range, isFresh ? Stretch.Between(0, Salinity.FreshUpTo) : Of(RangeKind.Keep), Of(RangeKind.Prefers), isFresh);
     }
 
     private static Body BodyOf(Entry entry, List<string> eats)

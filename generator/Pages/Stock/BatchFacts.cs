@@ -13,7 +13,10 @@ internal sealed class BatchFacts(Site site)
     public string Count(Batch batch) => batch.Left is { } left ? Words.Count("stock.count", left) : "";
 
     /// <summary>Strain, size and sex.</summary>
-    public string Kind(Batch batch) => Join(batch.Strain is { } strain ? $"“{strain}”" : "", Size(batch), Sex(batch));
+    public string Kind(Batch batch) => Join(Strain(batch), Size(batch), Sex(batch));
+
+    /// <summary>Strain and sex, which a price is for, and how many.</summary>
+    public string Counted(Batch batch) => Join(Strain(batch), Sex(batch), Count(batch));
 
     /// <summary>Caught or bred, and where: a question that customers ask first of all.</summary>
     public string Source(Batch batch) => batch.Place is { } place
@@ -30,6 +33,8 @@ internal sealed class BatchFacts(Site site)
 
     public string Sentence(Delivery delivery) => Join(
         Count(delivery.Batch), Kind(delivery.Batch), Source(delivery.Batch), Price(delivery.Batch));
+
+    private static string Strain(Batch batch) => batch.Strain is { } strain ? $"“{strain}”" : "";
 
     /// <summary>Customers are told what a length includes, not its abbreviation.</summary>
     private string Size(Batch batch) => batch.Size is { Low: { } low, High: { } high } size
