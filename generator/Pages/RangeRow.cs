@@ -1,3 +1,5 @@
+using CareSheets.Species;
+
 namespace CareSheets.Pages;
 
 /// <summary>
@@ -26,7 +28,7 @@ public sealed record RangeRow(
 }
 
 /// <summary>Another kind of range in words: <c>wild 7.3</c>.</summary>
-public sealed record KindLine(string Kind, string First, string Second, string Evidence);
+public sealed record KindLine(RangeKind Of, string Kind, string First, string Second, string Evidence);
 
 /// <summary>
 /// A picture of a range on its scale. Positions are ready percentages of the scale's width, such

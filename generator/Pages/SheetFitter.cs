@@ -3,26 +3,35 @@ using CareSheets.Paper;
 namespace CareSheets.Pages;
 
 /// <summary>
-/// Fits a home sheet to one page of the shop's paper: the prose gives way, a paragraph at a time
-/// from its end, and then the summary of what it asks for. All else is what a buyer has to be told.
+/// Fits a home sheet to one page of the shop's paper: the prose gives way, whole paragraphs of it, and then
+/// the summary of what the species asks for. All else is what a buyer has to be told.
 /// </summary>
 internal sealed class SheetFitter(Words words)
 {
     public HomeSheet Fit(HomeSheet sheet, IReadOnlyList<PaperParagraph> prose)
     {
         var room = SheetRoom.Of(sheet.Paper);
-        var kept = prose.Count;
-        while (kept > 0 && !IsOnePage(room, sheet, [.. prose.Take(kept)], prose.Count))
-            kept--;
-        IReadOnlyList<PaperParagraph> shown = [.. prose.Take(kept)];
+        var shown = IsOnePage(room, sheet, prose, prose.Count) ? prose : Chosen(room, sheet, prose);
         var facts = IsOnePage(room, sheet, shown, prose.Count) ? sheet : WithoutSummary(sheet);
-        var whole = facts with { Prose = [.. shown.Select(p => p.Markup)], IsShortened = kept < prose.Count };
+        var whole = facts with { Prose = [.. shown.Select(p => p.Markup)], IsShortened = shown.Count < prose.Count };
         return whole with
         {
             IsOnePage = IsOnePage(room, facts, shown, prose.Count),
             Shown = Text(whole, shown),
             Mark = ContentMark.Of(Texts(whole, Text(whole, shown))),
         };
+    }
+
+    /// <summary>Each that fits with those before it; a shorter one may stay where a longer one has to go.</summary>
+    private List<PaperParagraph> Chosen(SheetRoom room, HomeSheet sheet, IReadOnlyList<PaperParagraph> prose)
+    {
+        var chosen = new List<PaperParagraph>();
+        foreach (var paragraph in prose)
+        {
+            if (IsOnePage(room, sheet, [.. chosen, paragraph], prose.Count))
+                chosen.Add(paragraph);
+        }
+        return chosen;
     }
 
     /// <summary>What the species asks for is told by other facts, and only summed up there.</summary>

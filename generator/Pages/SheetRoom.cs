@@ -19,6 +19,9 @@ internal sealed class SheetRoom(PaperSize paper, double margin)
     private const double Code = 23;
     private const double Labels = 22.5;
 
+    /// <summary>Left free on the right, in mm: Chromium cuts a page's content at a whole pixel.</summary>
+    private const double Edge = 0.4;
+
     /// <summary>Lines of plain type that may hold a bold address.</summary>
     private const double Bolder = 0.985;
 
@@ -31,7 +34,9 @@ internal sealed class SheetRoom(PaperSize paper, double margin)
     private readonly Dictionary<(string Text, Face Face, double Points, double Width), int> _counted = [];
 
     /// <summary>Between the margins, in mm.</summary>
-    public double Width => paper.Width - (2 * margin);
+    public double Page => paper.Width - (2 * margin);
+
+    private double Width => Page - Edge;
 
     private double Column => (Width - (ColumnGap * (ColumnCount - 1))) / ColumnCount;
 
