@@ -12,7 +12,8 @@ internal static class PracticeCheck
     private static readonly IReadOnlyList<(HazardKind Kind, string Name)> Everywhere =
     [
         (HazardKind.Infection, "infection"), (HazardKind.Electricity, "electricity"),
-        (HazardKind.Release, "release"), (HazardKind.Medicines, "medicines"),
+        (HazardKind.Release, "release"), (HazardKind.TapWater, "tap water"),
+        (HazardKind.Medicines, "medicines"),
     ];
 
     public static IEnumerable<Diagnostic> Describe(Practice practice) =>

@@ -14,9 +14,11 @@ public enum HazardKind
     LockingSpines,
     Outgrowing,
     Predation,
+    Allergy,
     Infection,
     Electricity,
     Release,
+    TapWater,
     Medicines,
 }
 

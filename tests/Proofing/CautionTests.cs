@@ -40,6 +40,9 @@ public sealed class CautionTests
     [InlineData("family: Tetraodontidae\nadult: { length: 3 cm TL }", HazardKind.PoisonousFlesh)]
     [InlineData("family: Loricariidae\norder: Siluriformes", HazardKind.LockingSpines)]
     [InlineData("family: Mochokidae\norder: Siluriformes", HazardKind.VenomousSpines)]
+    [InlineData("family: Plotosidae\norder: Siluriformes", HazardKind.Sting)]
+    [InlineData("family: Scatophagidae\norder: Acanthuriformes", HazardKind.Sting)]
+    [InlineData("family: Danionidae\nfoods: [frozen bloodworm]", HazardKind.Allergy)]
     [InlineData("family: Osteoglossidae\nadult: { length: 90 cm TL }", HazardKind.Outgrowing)]
     [InlineData("family: Danionidae\nadult: { length: 5 cm TL }")]
     public void Hazards_are_inherited_by_taxon_and_figures(string entry, params HazardKind[] expected)
@@ -88,7 +91,7 @@ public sealed class CautionTests
     {
         var people = Hazards.Where(
             h => h.Kind is not (HazardKind.Outgrowing or HazardKind.Predation or HazardKind.Release));
-        Assert.All(people, h => Assert.Matches("doctor|hospital|medical|vet|electrician", h.Says));
+        Assert.All(people, h => Assert.Matches("doctor|hospital|medical|emergency|vet|electrician|water company", h.Says));
     }
 
     [Fact]
@@ -96,8 +99,8 @@ public sealed class CautionTests
     {
         var toy = ToySite.Read();
         Assert.Empty(toy.Species("danio-rerio").Cautions);
-        Assert.Equal(4, toy.Species("danio-rerio").Everywhere.Count);
-        Assert.Equal(4, toy.At<HomeSheet>("papers/sheet-danio-rerio.html").Everywhere.Count);
+        Assert.Equal(5, toy.Species("danio-rerio").Everywhere.Count);
+        Assert.Equal(5, toy.At<HomeSheet>("papers/sheet-danio-rerio.html").Everywhere.Count);
         var pages = RealSite.Pages.Values.Where(p => p.QuerySelector(".species") is not null).ToList();
         Assert.Equal(RealSite.Entries.Count, pages.Count);
         Assert.All(pages, p => Assert.Contains(
