@@ -42,9 +42,13 @@ public static class ArrivalCodes
     public static readonly DiagnosticCode SizeBeyondAdult = new("AR911", Warning,
         "{size} is larger than a grown {name} ({adult})", "Check the size, its unit and the species.");
 
+    public static readonly DiagnosticCode BagOfNoBatch = new("AR912", Warning,
+        "No batch of this arrival goes into the tank {tank}, so this bag stands for none",
+        "Name the tank as its batch does, or the system that the batch goes into.");
+
     public static readonly IReadOnlyList<DiagnosticCode> All =
     [
         StrayFile, FileName, NoSuchSystem, MoreAlive, MoreLost, WrongOrder, Unnamed, DraftEntry, JoinsEarly,
-        ManyLost, SizeBeyondAdult,
+        ManyLost, SizeBeyondAdult, BagOfNoBatch,
     ];
 }

@@ -3,16 +3,22 @@ using CareSheets.Paper;
 namespace CareSheets.Pages;
 
 /// <summary>
-/// Fits a home sheet to one page of the shop's paper: the prose gives way, whole paragraphs of it, and then
-/// the summary of what the species asks for. All else is what a buyer has to be told.
+/// Fits a home sheet to one page of the shop's paper: whole paragraphs of the prose give way, and before
+/// them the summary of what the species asks for, if that saves one. All else is what a buyer has to be told.
 /// </summary>
 internal sealed class SheetFitter(Words words)
 {
     public HomeSheet Fit(HomeSheet sheet, IReadOnlyList<PaperParagraph> prose)
     {
         var room = SheetRoom.Of(sheet.Paper);
-        var shown = IsOnePage(room, sheet, prose, prose.Count) ? prose : Chosen(room, sheet, prose);
-        var facts = IsOnePage(room, sheet, shown, prose.Count) ? sheet : WithoutSummary(sheet);
+        var (facts, shown) = (sheet, Chosen(room, sheet, prose));
+        if (shown.Count < prose.Count)
+        {
+            var bare = WithoutSummary(sheet);
+            var more = Chosen(room, bare, prose);
+            if (more.Count > shown.Count || !IsOnePage(room, sheet, shown, prose.Count))
+                (facts, shown) = (bare, more);
+        }
         var whole = facts with { Prose = [.. shown.Select(p => p.Markup)], IsShortened = shown.Count < prose.Count };
         return whole with
         {
@@ -22,9 +28,12 @@ internal sealed class SheetFitter(Words words)
         };
     }
 
-    /// <summary>Each that fits with those before it; a shorter one may stay where a longer one has to go.</summary>
-    private List<PaperParagraph> Chosen(SheetRoom room, HomeSheet sheet, IReadOnlyList<PaperParagraph> prose)
+    /// <summary>All, or each that fits with those before it: a shorter one may stay where a longer one goes.</summary>
+    private IReadOnlyList<PaperParagraph> Chosen(
+        SheetRoom room, HomeSheet sheet, IReadOnlyList<PaperParagraph> prose)
     {
+        if (IsOnePage(room, sheet, prose, prose.Count))
+            return prose;
         var chosen = new List<PaperParagraph>();
         foreach (var paragraph in prose)
         {
@@ -45,7 +54,8 @@ internal sealed class SheetFitter(Words words)
     private SheetText Text(HomeSheet sheet, IReadOnlyList<PaperParagraph> shown) => new(
         sheet.VernacularName,
         sheet.Water,
-        [sheet.Room, sheet.Living, sheet.Advice],
+        [sheet.Room, sheet.Living],
+        sheet.Advice,
         [.. shown.Select(p => p.Text), .. More(sheet)],
         [.. sheet.Cautions, string.Join(' ', sheet.Everywhere)],
         [
@@ -65,7 +75,7 @@ internal sealed class SheetFitter(Words words)
         sheet.VernacularName, sheet.ScientificName, sheet.Authorship, sheet.Classification,
         .. text.Water.SelectMany(r => new[] { r.Label, r.First, r.Second, r.Brief }),
         .. text.Water.SelectMany(r => r.OtherKinds.SelectMany(k => new[] { k.Kind, k.First })),
-        .. text.Facts.SelectMany(list => list).SelectMany(f => new[] { f.Label, f.Value, f.Note }),
+        .. text.Facts.Append(text.Advice).SelectMany(list => list).SelectMany(f => new[] { f.Label, f.Value, f.Note }),
         .. text.Paragraphs, .. text.Cautions, sheet.EvidenceLine, sheet.Law, sheet.Covers, sheet.PageAddress,
         sheet.Frame.StoreName, sheet.Frame.StoreContact, sheet.Licence,
     ];

@@ -48,7 +48,7 @@ internal sealed class SheetRoom(PaperSize paper, double margin)
 
     /// <summary>In mm, of all that is printed.</summary>
     public double Height(SheetText sheet) =>
-        Head(sheet) + Water(sheet.Water) + Columns([.. Pieces(sheet)]) + Foot(sheet.Foot) + Play;
+        Head(sheet) + Water(sheet.Water) + SheetColumns.Height([.. Pieces(sheet)], ColumnCount, Line) + Foot(sheet.Foot) + Play;
 
     private double Head(SheetText sheet)
     {
@@ -93,7 +93,7 @@ internal sealed class SheetRoom(PaperSize paper, double margin)
                 yield return (i == 0 ? Heading : 0) + FactHeight(facts[i]);
             yield return BlockEnd;
         }
-        foreach (var piece in Prose(sheet.Paragraphs))
+        foreach (var piece in Advice(sheet.Advice).Concat(Prose(sheet.Paragraphs)))
             yield return piece;
         for (var i = 0; i < sheet.Cautions.Count; i++)
             yield return (i == 0 ? Heading : 0) + 0.4 +
@@ -103,6 +103,19 @@ internal sealed class SheetRoom(PaperSize paper, double margin)
 
     private double FactHeight(Fact fact) => 0.5 + (Line * Math.Max(
         Lines(fact.Label, Face.Plain, Small, Labels - 1.5), Lines(Whole(fact), Face.Plain, Body, Column - Labels)));
+
+    /// <summary>A label and its sentences in lines as wide as the column.</summary>
+    private IEnumerable<double> Advice(IReadOnlyList<Fact> facts)
+    {
+        for (var i = 0; i < facts.Count; i++)
+        {
+            var lines = Lines($"{facts[i].Label}   {Whole(facts[i])}", Face.Plain, Body, Column);
+            for (var line = 0; line < lines; line++)
+                yield return Line + (line > 0 ? 0 : i == 0 ? 0.5 + Heading : 0.5);
+        }
+        if (facts.Count > 0)
+            yield return BlockEnd;
+    }
 
     /// <summary>The last are the lines on safety, which are bold.</summary>
     private static Face CautionFace(SheetText sheet, int at) =>
@@ -119,31 +132,6 @@ internal sealed class SheetRoom(PaperSize paper, double margin)
         }
         if (paragraphs.Count > 0)
             yield return BlockEnd;
-    }
-
-    /// <summary>The least height at which the columns hold all pieces in their order.</summary>
-    private static double Columns(IReadOnlyList<double> pieces)
-    {
-        var (low, high) = (pieces.Max(), pieces.Sum());
-        while (high - low > 0.05)
-        {
-            var middle = (low + high) / 2;
-            (low, high) = Filled(pieces, middle) <= ColumnCount ? (low, middle) : (middle, high);
-        }
-        return high + (Line * 0.6); // a line that may not stand alone goes with the next
-    }
-
-    /// <summary>How many columns of a height the pieces fill.</summary>
-    private static int Filled(IReadOnlyList<double> pieces, double height)
-    {
-        var (columns, filled) = (1, 0.0);
-        foreach (var piece in pieces)
-        {
-            if (filled + piece > height)
-                (columns, filled) = (columns + 1, 0);
-            filled += piece;
-        }
-        return columns;
     }
 
     private double Foot(IReadOnlyList<string> foot) =>

@@ -9,6 +9,12 @@ internal sealed class BatchFacts(Site site)
 {
     private Words Words => site.Words;
 
+    /// <summary>The species, or the supplier's own words while nobody knows it.</summary>
+    public string Name(Batch batch) =>
+        batch.Entry is { } name && site.Collection.Find(name.Value) is { } entry
+            ? entry.VernacularName
+            : Words.Say("docket.quoted", ("said", batch.Said.Value));
+
     /// <summary>How many there are by the last count; empty before the bags are opened.</summary>
     public string Count(Batch batch) => batch.Left is { } left ? Words.Count("stock.count", left) : "";
 
