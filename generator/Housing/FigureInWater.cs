@@ -17,8 +17,9 @@ public sealed record FigureInWater(
         var given = water.Water.Figures.GetValueOrDefault(declared.Field);
         // An entry or a system that is silent on salt means fresh water.
         if (declared.Dimension == DimensionCatalogue.Salinity)
-            return keep is null && given is null ? null : new FigureInWater(declared, keep, given, FigureStanding.Fits, 0)
-                .Held(keep?.Low, keep?.High ?? Salinity.FreshUpTo, Salinity.FreshUpTo);
+            return keep is null && given is null ? null
+                : new FigureInWater(declared, keep, given, FigureStanding.Fits, 0)
+                    .Held(keep?.Low, keep?.High ?? Salinity.FreshUpTo, Salinity.FreshUpTo);
         if ((keep is null || given is null) && !declared.IsAlwaysShown)
             return null;
         if (water.Kind == WaterSourceKind.Tap && declared.Dimension == DimensionCatalogue.Temperature)

@@ -99,7 +99,7 @@ internal sealed class EntryFacts(Site site)
 
     /// <summary>That no other species should live beside it; nothing where some may.</summary>
     public string? KeptFromOthers(Entry entry) => entry.Company.Neighbours is not { Value: "none" } none ? null
-        : entry.Company.Group.Value == 1 ? Words["fact.neighbours_of_one"] : Words[$"neighbours.{none.Value}"];
+        : entry.Company.Group.Value == 1 ? Words["fact.neighbours_alone"] : Words[$"neighbours.{none.Value}"];
 
     /// <summary>When it is about; nothing where the entry is silent.</summary>
     public IEnumerable<Fact> Active(Entry entry)

@@ -78,5 +78,5 @@ internal sealed class PaperMaker(Site site)
 
     /// <summary>Without what a fish only survives for a time: that is no advice on how to keep it.</summary>
     private static RangeRow ToKeep(RangeRow row) =>
-        row with { OtherKinds = [.. row.OtherKinds.Where(k => k.Of != RangeKind.Survives)] };
+        row with { OtherKinds = [.. row.OtherKinds.Where(k => !k.IsOnlySurvived)] };
 }

@@ -48,7 +48,8 @@ internal sealed class SheetRoom(PaperSize paper, double margin)
 
     /// <summary>In mm, of all that is printed.</summary>
     public double Height(SheetText sheet) =>
-        Head(sheet) + Water(sheet.Water) + SheetColumns.Height([.. Pieces(sheet)], ColumnCount, Line) + Foot(sheet.Foot) + Play;
+        Head(sheet) + Water(sheet.Water) + SheetColumns.Height([.. Pieces(sheet)], ColumnCount, Line) +
+        Foot(sheet.Foot) + Play;
 
     private double Head(SheetText sheet)
     {

@@ -49,7 +49,8 @@ public sealed partial record Tankmate
         // Salinity is stated only where the fish needs or bears salt, so silence means fresh water.
         var isFresh = stated is null && range.Dimension == DimensionCatalogue.Salinity;
         return new WaterNeed(
-            range, isFresh ? Stretch.Between(0, Salinity.FreshUpTo) : Of(RangeKind.Keep), Of(RangeKind.Prefers), isFresh);
+            range, isFresh ? Stretch.Between(0, Salinity.FreshUpTo) : Of(RangeKind.Keep), Of(RangeKind.Prefers),
+            isFresh);
     }
 
     private static Body BodyOf(Entry entry, List<string> eats)

@@ -1,5 +1,4 @@
 using CareSheets.Pages;
-using CareSheets.Species;
 using CareSheets.Tests.Support;
 
 namespace CareSheets.Tests.Pages;
@@ -50,7 +49,10 @@ public sealed class EvidenceOnPagesTests
         var toy = ToySite.Read(change: w => w.Replace(Danio, "temperature: 18–27 °C",
             "temperature: { keep: 18–27 °C, survives: 8–38 °C, evidence: { survives: hamilton1822 } }"));
         Assert.Equal(
-            new KindLine(RangeKind.Survives, "survives for a time", "8–38 °C", "47–100 °F", "published: Francis Hamilton 1822"),
+            new KindLine("survives for a time", "8–38 °C", "47–100 °F", "published: Francis Hamilton 1822")
+            {
+                IsOnlySurvived = true,
+            },
             Assert.Single(toy.Row("danio-rerio", "Temperature").OtherKinds)); // 46.4 and 100.4 °F, inward
     }
 

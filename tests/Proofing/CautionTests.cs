@@ -91,7 +91,8 @@ public sealed class CautionTests
     {
         var people = Hazards.Where(
             h => h.Kind is not (HazardKind.Outgrowing or HazardKind.Predation or HazardKind.Release));
-        Assert.All(people, h => Assert.Matches("doctor|hospital|medical|emergency|vet|electrician|water company", h.Says));
+        Assert.All(people, h =>
+            Assert.Matches("doctor|hospital|medical|emergency|vet|electrician|water company", h.Says));
     }
 
     [Fact]

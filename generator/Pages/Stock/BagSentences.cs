@@ -45,7 +45,8 @@ internal sealed class BagSentences(Words words)
             ("ratio", Number(outcome.HydrogenRatio!.Value))),
         BagCaution.WarmthApart => words.Say(
             $"bag_caution.{(outcome.Warming!.Value.InKelvins > 0 ? "Warmer" : "Cooler")}",
-            ("degrees", Tenth(Math.Abs(outcome.Warming!.Value.InKelvins))), ("minutes", Minutes(outcome.Afloat!.Value))),
+            ("degrees", Tenth(Math.Abs(outcome.Warming!.Value.InKelvins))),
+            ("minutes", Minutes(outcome.Afloat!.Value))),
         BagCaution.HarmsNow or BagCaution.NotMeasured or BagCaution.NoAirstone or BagCaution.SourcesDisagree =>
             words[$"bag_caution.{caution}"],
     };

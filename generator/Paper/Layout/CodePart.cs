@@ -44,7 +44,8 @@ public sealed record CodePart(string Name, QrCode Code, string Caption) : ICardP
         yield return new InkShape(width - side, height - side, module, module, Code.Path, Caption);
     }
 
-    private double Module(double width, double height) => !IsSmall && Fits(Roomy, width, height, RoomyShare) ? Roomy : Least;
+    private double Module(double width, double height) =>
+        !IsSmall && Fits(Roomy, width, height, RoomyShare) ? Roomy : Least;
 
     private bool Fits(double module, double width, double height, double highest)
     {

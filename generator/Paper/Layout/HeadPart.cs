@@ -33,7 +33,7 @@ public sealed record HeadPart(string Vernacular, string Scientific)
         (type.HasNameInOneLine ? LargestPoints(width, type, 1) : null) ?? LargestPoints(width, type, 2)
         ?? type.Floor * Smallest;
 
-    /// <summary>The largest type in which whole words take so many lines; nothing where even the smallest does not.</summary>
+    /// <summary>The largest type in which whole words take so many lines, if there is one.</summary>
     private double? LargestPoints(double width, CardType type, int lines)
     {
         for (var points = type.Name; points > type.Floor * Smallest; points *= Finer)

@@ -33,7 +33,7 @@ internal static class Paragraph
             Line(line, size).Select(ink => ink.Move(0, (Ascent + (i * Leading)) * size)))]);
     }
 
-    /// <summary>Runs side by side on a base line. A space between two is left out, for a drawing collapses it.</summary>
+    /// <summary>Runs side by side on a base line, without the spaces between them, which a drawing collapses.</summary>
     private static IEnumerable<Ink> Line(IReadOnlyList<TypeRun> line, double size)
     {
         var x = 0.0;
