@@ -40,7 +40,7 @@ public sealed class DocketTests
         var why = Docket.Lines[0].Facts.Single(f => f.Label == "Why here");
         // 30 fish of 3 cm and 0.316 g each (0.0112 × 3^3.04) in 2 L; 20 °C is 2.5 °C from the middle of 18–27 °C.
         Assert.Equal(
-            "about 4.7 g of fish in a litre, closed for 26 hours, 2.5 °C from the middle of its range", why.Value);
+            "about 4.7 g of fish in a litre, closed for 26 hours, 2.5\u00A0°C from the middle of its range", why.Value);
         Assert.Equal("", why.Note);
         var unknown = Docket.Lines.Single(l => l.ScientificName.Length == 0);
         Assert.Equal(
@@ -92,7 +92,7 @@ public sealed class DocketTests
             "Opened, its un-ionised ammonia could reach ", bag.Advice, StringComparison.Ordinal);
         Assert.Contains("above the 0.05 mg/L as NH₃ that harm.", bag.Advice, StringComparison.Ordinal);
         Assert.Contains("IFAS", bag.Reasons[0], StringComparison.Ordinal);
-        Assert.Contains("The system is 5.0 °C warmer than the bag: float it about 35 minutes.", bag.Reasons);
+        Assert.Contains("The system is 5.0\u00A0°C warmer than the bag: float it about 35 minutes.", bag.Reasons);
         Assert.Contains("Not all was measured, so the figures are spans.", bag.Reasons);
     }
 
