@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using CareSheets.Diagnostics;
 using CareSheets.Quantities;
 
@@ -66,6 +67,14 @@ public sealed record Batch
     public Sourced<DateOnly>? Gone { get; init; }
 
     public string? Note { get; init; }
+
+    /// <summary>
+    /// Whether an open question of the list is about this very word. What is open is no fact, and customers are
+    /// not told it.
+    /// </summary>
+    public bool IsOpen(string word) => Unclear.Any(question => Regex.IsMatch(
+        question, $@"(?<!\w){Regex.Escape(word.Trim())}(?!\w)",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant));
 
     /// <summary>Whether its bags have been opened, for only then is the number alive known.</summary>
     public bool IsUnpacked => Alive is not null;

@@ -52,6 +52,8 @@ public sealed class ArrivalLinker(KnownNames known, IReadOnlyList<Entry> entries
     private void Check(Batch batch)
     {
         CheckEntry(batch);
+        if (batch is { Unclear.Count: > 0, Gone: null })
+            bag.Add(ArrivalCodes.LeftOpen, batch.Said.Span, ("unclear", string.Join("; ", batch.Unclear)));
         foreach (var name in batch.Perhaps.Where(p => !known.Entries.Contains(p.Value)))
             NoSuchEntry(name);
         if (batch.System is { } system)

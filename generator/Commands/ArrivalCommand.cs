@@ -1,5 +1,4 @@
 using System.ComponentModel;
-using CareSheets.Collection;
 using CareSheets.Names;
 using CareSheets.Relatives;
 using Spectre.Console.Cli;
@@ -13,7 +12,7 @@ internal sealed class ArrivalSettings : ContentSettings
     public string Name { get; init; } = "";
 
     [CommandOption("--family <NAME>")]
-    [Description("Its family, where no species of its genus has an entry.")]
+    [Description("Its family, where nobody here knows the genus.")]
     public string? Family { get; init; }
 }
 
@@ -35,8 +34,9 @@ internal sealed class ArrivalCommand : Command<ArrivalSettings>
             return Refuse($"{file} is there already, and is left as it is.");
         if (collection.Find(name.Slug) is { } known)
             return Refuse($"{name} is a former name of {known.ScientificName.Value}, which has an entry.");
-        if (Place(collection, name, settings.Family, out var problem) is not { } place)
-            return Refuse(problem);
+        var (place, problem) = NewPlaces.Of(collection, name, settings.Family);
+        if (place is null)
+            return Refuse(problem + UndraftedSpecies.Warnings(name, settings.Family, collection, bench.Law));
         return Write(DraftMaker.Make(RelativesEngine.Ask(collection), name, place), file, settings);
     }
 
@@ -51,29 +51,6 @@ internal sealed class ArrivalCommand : Command<ArrivalSettings>
                 $"{file} is a draft of {draft.Name} from {draft.Values.Count(v => v.Text.Length > 0)} values of " +
                 "its relatives. Check every line, add what is missing, and take out draft: true.");
         return ExitCode.Clean;
-    }
-
-    /// <summary>By the genus where it has entries; else by the family that was named.</summary>
-    private static NewPlace? Place(
-        SpeciesCollection collection, ScientificName name, string? familyName, out string problem)
-    {
-        problem = "";
-        var genus = collection.Genera.FirstOrDefault(g => g.Name == name.Genus);
-        var asked = familyName ?? genus?.Parent;
-        if (asked is null)
-        {
-            problem = $"No entry is of the genus {name.Genus}. Name its family: --family NAME. " +
-                CollectionLinker.Suggest(name.Genus, collection.Genera.Select(g => g.Name));
-            return null;
-        }
-        if (genus is not null && genus.Parent != asked)
-            problem = $"The genus {genus.Name} is in the family {genus.Parent} here, not in {asked}.";
-        else if (collection.Families.FirstOrDefault(f => f.Name == asked) is { } family)
-            return new NewPlace(name.Genus, family.Name, family.Parent);
-        else
-            problem = $"No entry is of the family {asked}. " +
-                CollectionLinker.Suggest(asked, collection.Families.Select(f => f.Name));
-        return null;
     }
 
     private static int Refuse(string why)

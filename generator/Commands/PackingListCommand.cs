@@ -18,7 +18,7 @@ internal sealed class PackingListCommand : Command<PackingListSettings>
         var bench = new Workbench(settings);
         var output = new ConsoleOutput(settings);
         var receipt = Receive(bench, settings);
-        var found = bench.Bag.Sorted();
+        List<Diagnostic> found = [.. bench.Bag.Sorted().Where(IsOfTheList)];
         if (settings.Json)
             ConsoleOutput.Plain(PackingListJson.Print(receipt, found));
         else
@@ -30,6 +30,10 @@ internal sealed class PackingListCommand : Command<PackingListSettings>
         var asks = receipt?.List.Lines.Any(l => l.Entry is null) ?? true;
         return bench.Bag.HasErrors || asks ? ExitCode.ContentNeedsAPerson : ExitCode.Clean;
     }
+
+    /// <summary>All else about the content is for <c>proof</c> to say, unless it stands in the way.</summary>
+    private static bool IsOfTheList(Diagnostic found) =>
+        found.Severity == Severity.Error || PackingListCodes.All.Contains(found.Code);
 
     /// <summary>Nothing when an error stands in the way; then nothing was written.</summary>
     internal static Receipt? Receive(Workbench bench, PackingListSettings settings)
@@ -47,9 +51,9 @@ internal sealed class PackingListCommand : Command<PackingListSettings>
         if (settings.Answers.Length > 0)
             list = new PackingListReader(matcher, answers, new DiagnosticBag()).Read(settings.File, shown)!;
         var law = new LineLaw(new RegulationFinder(bench.Law.Lists, collection.Store.Jurisdiction), collection);
-        list = list with { Lines = [.. list.Lines.Select(l => l with { Law = law.Of(l) })] };
-        var drafts = settings.NoDrafts ? new DraftedList(list, []) : NewSpecies.Draft(list, collection);
-        return Write(drafts, answers, bench.Bag, settings);
+        var names = new NewNames(collection);
+        list = list with { Lines = [.. list.Lines.Select(l => law.Of(l) with { NewName = names.Of(l) })] };
+        return Write(list, collection, answers, bench.Bag, settings);
     }
 
     /// <summary>Answers of the supplier's file, and those that people wrote into arrivals since.</summary>
@@ -93,15 +97,18 @@ internal sealed class PackingListCommand : Command<PackingListSettings>
             ("answer", answer), ("reason", reason));
 
     private static Receipt? Write(
-        DraftedList drafted, RememberedAnswers answers, DiagnosticBag bag, PackingListSettings settings)
+        PackingList list, SpeciesCollection collection, RememberedAnswers answers, DiagnosticBag bag,
+        PackingListSettings settings)
     {
         var file = Path.Combine(settings.ArrivalsFolder, settings.ArrivalName + ".yaml").Replace('\\', '/');
         var keptAs = settings.ArrivalName + Path.GetExtension(settings.File).ToLowerInvariant();
         if (keptAs.EndsWith(".yaml", StringComparison.Ordinal))
             keptAs += ".txt";
+        var carried = new CarriedOver(
+            collection.Arrivals.Arrivals.FirstOrDefault(a => a.Name == settings.ArrivalName), list);
         var receipt = new Receipt(
-            drafted.List, drafted.Drafts, file,
-            ArrivalText.Print(drafted.List, settings.Supplier, settings.Day, keptAs), !settings.LookOnly);
+            list, carried, file,
+            ArrivalText.Print(list, settings.Supplier, settings.Day, keptAs, carried), !settings.LookOnly);
         if (settings.LookOnly)
             return receipt;
         if (File.Exists(file) && !settings.Again)
@@ -109,9 +116,9 @@ internal sealed class PackingListCommand : Command<PackingListSettings>
             bag.Add(PackingListCodes.ThereAlready, SourceSpan.WholeFile(file), ("file", file));
             return null;
         }
-        var staged = receipt.Stage(settings, answers, keptAs);
-        if (staged.Commit() is not { } reason)
-            return receipt;
+        var (staged, files) = receipt.Stage(settings, answers, keptAs);
+        if (files.Commit() is not { } reason)
+            return staged;
         bag.Add(PackingListCodes.CantWrite, SourceSpan.WholeFile(file), ("reason", reason));
         return null;
     }

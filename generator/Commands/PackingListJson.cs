@@ -20,10 +20,10 @@ internal static class PackingListJson
     {
         file = receipt?.File,
         written = receipt?.IsWritten ?? false,
-        lines = receipt?.List.Lines.Select(Line) ?? [],
+        lines = receipt?.List.Lines.Select(l => Line(l, receipt.Carried)) ?? [],
         skipped = receipt?.List.Skipped
             .Select(s => new { line = s.Line, said = s.Said, why = SkipText.Of(s.Reason) }) ?? [],
-        drafts = receipt?.Drafts.Select(d => d.Name.ToString()) ?? [],
+        backups = receipt?.Backups ?? [],
         diagnostics = found.Select(d => new
         {
             code = d.Code.Id,
@@ -34,7 +34,7 @@ internal static class PackingListJson
         }),
     }, Options) + "\n";
 
-    private static object Line(MatchedLine matched)
+    private static object Line(MatchedLine matched, CarriedOver carried)
     {
         var line = matched.Line;
         return new
@@ -47,6 +47,8 @@ internal static class PackingListJson
             entry = matched.Entry,
             taken = matched.Taken is { } taken ? NameTakenWord.Of(taken) : null,
             why = MatchText.Why(matched),
+            newName = matched.NewName?.ToString(),
+            carried = carried.Told(matched),
             perhaps = matched.Perhaps.Select(c => new
             {
                 entry = c.Species.Key,

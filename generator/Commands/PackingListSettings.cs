@@ -26,12 +26,8 @@ internal sealed partial class PackingListSettings : ContentSettings
     public string[] Answers { get; init; } = [];
 
     [CommandOption("--again")]
-    [Description("Write an arrival anew that is there already; what was there is kept beside it.")]
+    [Description("Read an arrival's list anew; what people wrote stays, and the old file is kept beside it.")]
     public bool Again { get; init; }
-
-    [CommandOption("--no-drafts")]
-    [Description("Draft no entries for species that have none.")]
-    public bool NoDrafts { get; init; }
 
     [CommandOption("--look")]
     [Description("Show what would be written, and write nothing.")]

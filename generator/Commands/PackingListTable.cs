@@ -25,12 +25,35 @@ internal static class PackingListTable
             output.Line($"Line {skipped.Line} is no fish ({SkipText.Of(skipped.Reason)}): {Short(skipped.Said)}");
         var asked = receipt.List.Lines.Count(l => l.Entry is null);
         output.Line($"{receipt.List.Lines.Count} lines: {receipt.List.Lines.Count - asked} taken, {asked} to be " +
-            $"answered, {receipt.Drafts.Count} new entries drafted.");
-        foreach (var draft in receipt.Drafts)
-            output.Line($"Drafted from relatives: {draft.Name}. Check every line of it.");
+            $"answered, {receipt.List.Lines.Count(l => l.Line.Unclear.Count > 0)} with something unclear.");
+        foreach (var line in NewNames(receipt).Concat(Carried(receipt)))
+            output.Line(line);
         output.Line(receipt.IsWritten
             ? $"{receipt.File} is written. Go through it; write entry: and taken: by hand where a line is asked."
             : $"{receipt.File} would be written; nothing was.");
+    }
+
+    /// <summary>Names that nobody here knows to be valid, each with the command that drafts its entry.</summary>
+    private static IEnumerable<string> NewNames(Receipt receipt)
+    {
+        var lines = receipt.List.Lines.Where(l => l.NewName is not null).DistinctBy(l => l.NewName).ToList();
+        if (lines.Count > 0)
+            yield return "New names. Where one is right, draft its entry, then read the list again with --again:";
+        foreach (var line in lines)
+            yield return $"  line {Number(line.Line.Line)}: arrival \"{line.NewName}\"";
+    }
+
+    private static IEnumerable<string> Carried(Receipt receipt)
+    {
+        foreach (var line in receipt.List.Lines)
+        {
+            if (receipt.Carried.Told(line) is { Length: > 0 } told)
+                yield return $"Line {Number(line.Line.Line)} keeps what people wrote: {told}.";
+        }
+        foreach (var gone in receipt.Carried.Gone)
+            yield return $"What was written for “{Short(gone.Said.Value)}” goes, for the list has no such line.";
+        if (receipt.Backups.Count > 0)
+            yield return $"What was there, with its remarks, is kept as {string.Join(" and ", receipt.Backups)}.";
     }
 
     private static Table Of(PackingList list)
@@ -47,10 +70,10 @@ internal static class PackingListTable
         return table;
     }
 
-    private static string Why(MatchedLine line) => line.Perhaps.Count == 0
+    private static string Why(MatchedLine line) => !line.Likely.Any()
         ? MatchText.Why(line)
         : $"{MatchText.Why(line)}; perhaps " +
-          string.Join(", ", line.Perhaps.Take(Shown).Select(c => c.Species.Key));
+          string.Join(", ", line.Likely.Take(Shown).Select(c => c.Species.Key));
 
     private static string Short(string text) => text.Length <= 60 ? text : text[..59] + "…";
 

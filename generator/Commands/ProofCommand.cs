@@ -60,7 +60,14 @@ internal sealed class ProofCommand : Command<ProofSettings>
 
     private static bool IsChosen(Diagnostic found, ProofSettings settings) =>
         settings.Entries.Length == 0 ||
-        settings.Entries.Any(e => found.Span.File.EndsWith($"/{EntryNames.FileOf(e)}", StringComparison.Ordinal));
+        settings.Entries.Any(e => IsOf(e, found.Span) || (Compares(found) && found.Related.Any(r => IsOf(e, r.Span))));
+
+    private static bool IsOf(string entry, SourceSpan span) =>
+        span.File.EndsWith($"/{EntryNames.FileOf(entry)}", StringComparison.Ordinal);
+
+    /// <summary>A value that does not fit that of one or two others: then each of them may be the odd one.</summary>
+    private static bool Compares(Diagnostic found) => found.Related.Count <= FewRelatives.Most &&
+        (found.Code == RelativesCodes.Apart || found.Code == RelativesCodes.ApartBySlip);
 
     private static int WrongName(string name, SpeciesCollection? collection)
     {

@@ -42,13 +42,18 @@ public static class ArrivalCodes
     public static readonly DiagnosticCode SizeBeyondAdult = new("AR911", Warning,
         "{size} is larger than a grown {name} ({adult})", "Check the size, its unit and the species.");
 
-    public static readonly DiagnosticCode BagOfNoBatch = new("AR912", Warning,
+    public static readonly DiagnosticCode LeftOpen = new("AR912", Note,
+        "The list leaves open: {unclear}",
+        "Ask the supplier or look at the fish, write what it is into its field, and take the question out of " +
+        "unclear. Customers are told nothing that stands in one.");
+
+    public static readonly DiagnosticCode BagOfNoBatch = new("AR913", Warning,
         "No batch of this arrival goes into the tank {tank}, so this bag stands for none",
         "Name the tank as its batch does, or the system that the batch goes into.");
 
     public static readonly IReadOnlyList<DiagnosticCode> All =
     [
         StrayFile, FileName, NoSuchSystem, MoreAlive, MoreLost, WrongOrder, Unnamed, DraftEntry, JoinsEarly,
-        ManyLost, SizeBeyondAdult, BagOfNoBatch,
+        ManyLost, SizeBeyondAdult, LeftOpen, BagOfNoBatch,
     ];
 }

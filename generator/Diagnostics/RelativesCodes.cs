@@ -7,11 +7,11 @@ public static class RelativesCodes
 {
     public static readonly DiagnosticCode Apart = new("AU501", Warning,
         "{label} {value} does not fit {relatives}, whose middle is foretold at {low} to {high}{unit}",
-        "Correct it, or, if it is right, say so under accepted: with figure {field}, this value and the reason.");
+        "{advice} under accepted: with figure {field}, this value and the reason.");
 
     public static readonly DiagnosticCode ApartBySlip = new("AU502", Warning,
         "{label} {value} does not fit {relatives}, whose middle is foretold at {low} to {high}{unit}: {slip}",
-        "Correct it, or, if it is right, say so under accepted: with figure {field}, this value and the reason.");
+        "{advice} under accepted: with figure {field}, this value and the reason.");
 
     public static readonly DiagnosticCode AcceptsNothing = new("AU503", Warning,
         "{label} {value} is accepted although it fits the relatives",

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using CareSheets.Arrivals;
 
 namespace CareSheets.PackingLists;
 
@@ -10,7 +11,9 @@ public static class ArrivalText
     /// <param name="supplier">Name of the supplier.</param>
     /// <param name="date">Day of the arrival.</param>
     /// <param name="keptAs">Name under which the supplier's file is kept beside this one.</param>
-    public static string Print(PackingList list, string supplier, DateOnly date, string keptAs)
+    /// <param name="carried">What stays of the arrival as it was.</param>
+    public static string Print(
+        PackingList list, string supplier, DateOnly date, string keptAs, CarriedOver carried)
     {
         var text = new StringBuilder();
         Line(text, "# yaml-language-server: $schema=../../schema/arrival.schema.json");
@@ -20,55 +23,66 @@ public static class ArrivalText
         Line(text, $"supplier: {YamlText.Plain(supplier)}");
         Line(text, $"date: {date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}");
         Line(text, $"list: {YamlText.Plain(keptAs)}");
+        if (carried.Before is { } before)
+            Add(text, before);
         Line(text, "batches:");
         foreach (var line in list.Lines)
-            Add(text, line);
+            Add(text, line, carried.Fields(line));
         foreach (var skipped in list.Skipped)
             Line(text, $"# Line {Number(skipped.Line)} is no fish ({SkipText.Of(skipped.Reason)}): " +
                 OneLine(skipped.Said));
         return text.ToString();
     }
 
-    private static void Add(StringBuilder text, MatchedLine matched)
+    /// <summary>What was written of the whole arrival: its hours and its measured bags.</summary>
+    private static void Add(StringBuilder text, Arrival before)
     {
-        var line = matched.Line;
-        void Field(string name, string value)
+        if (before.Packed is { } packed)
+            Line(text, $"packed: {Moment(packed.Value)}");
+        if (before.Opened is { } opened)
+            Line(text, $"opened: {Moment(opened.Value)}");
+        if (before.Bags.Count > 0)
+            Line(text, "bags:");
+        foreach (var bag in before.Bags)
+            Line(text, $"  - {{ {string.Join(", ", Fields(bag))} }}");
+    }
+
+    private static IEnumerable<string> Fields(MeasuredBag bag)
+    {
+        if (bag.System is { } system)
+            yield return $"system: {YamlText.Plain(system.Value)}";
+        if (bag.Tank is { } tank)
+            yield return $"tank: {YamlText.Plain(tank.Value)}";
+        if (bag.Hours is { } hours)
+            yield return $"hours: {hours.ToString(CultureInfo.InvariantCulture)}";
+        foreach (var (name, figure) in new[]
         {
-            if (value.Length > 0)
-                Line(text, $"    {name}: {value}");
+            ("temperature", bag.Temperature), ("ph", bag.Acidity), ("carbonateHardness", bag.CarbonateHardness),
+            ("ammonia", bag.Ammonia),
+        })
+        {
+            if (figure is not null)
+                yield return $"{name}: {YamlText.Quoted(figure.Typed)}";
         }
-        Line(text, $"  # {MatchText.Why(matched)}");
-        foreach (var candidate in matched.Perhaps)
+    }
+
+    private static void Add(StringBuilder text, MatchedLine matched, IReadOnlyDictionary<string, string> fields)
+    {
+        Line(text, $"  # {OneLine(MatchText.Why(matched))}");
+        foreach (var candidate in matched.Likely)
             Line(text, $"  # perhaps {MatchText.Why(candidate)}");
         foreach (var law in matched.Law)
             Line(text, $"  # LAW: {OneLine(law)}");
-        Line(text, $"  - line: {Number(line.Line)}");
-        Field("said", YamlText.Quoted(line.Said));
-        Field("entry", matched.Entry ?? "");
-        Field("taken", matched.Taken is { } taken ? NameTakenWord.Of(taken) : "");
-        Field("perhaps", matched.Perhaps.Count > 0 ? YamlText.List(matched.Perhaps.Select(c => c.Species.Key)) : "");
-        Field("unclear", line.Unclear.Count > 0 ? YamlText.List(line.Unclear.Select(YamlText.Quoted)) : "");
-        Field("count", line.Count is { } count ? Number(count) : "");
-        Field("size", line.Size.Length > 0 ? YamlText.Quoted(line.Size + " TL") : "");
-        Field("sex", line.Sex);
-        Field("strain", line.Strain.Length > 0 ? YamlText.Plain(line.Strain) : "");
-        Field("place", line.Place.Length > 0 ? YamlText.Plain(line.Place) : "");
-        Field("provenance", line.Provenance);
-        Field("note", Note(line) is { Length: > 0 } note ? YamlText.Quoted(note) : "");
+        var begin = "  - ";
+        foreach (var name in BatchFields.Order.Where(fields.ContainsKey))
+        {
+            Line(text, $"{begin}{name}: {fields[name]}");
+            begin = "    ";
+        }
     }
 
-    /// <summary>What an arrival has no field for: its price is the customer's, not the supplier's.</summary>
-    private static string Note(PackedLine line)
-    {
-        var parts = new List<string>();
-        if (line.SizeMark.Length > 0)
-            parts.Add($"size {line.SizeMark}");
-        if (line.Price.Length > 0)
-            parts.Add($"supplier's price {line.Price}");
-        if (line.Remark.Length > 0)
-            parts.Add(line.Remark);
-        return string.Join("; ", parts);
-    }
+    private static string Moment(DateTime moment) =>
+        moment.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
 
     private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 

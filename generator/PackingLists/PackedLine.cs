@@ -45,5 +45,8 @@ public sealed record PackedLine
 
     public IReadOnlyList<string> Unclear { get; init; } = [];
 
+    /// <summary>Whether it is fish even where nothing tells how many.</summary>
+    public bool IsLikeFish { get; init; }
+
     internal WrittenName Written(IReadOnlySet<string> genera) => new(Reading, NameText, Beside, genera);
 }

@@ -66,7 +66,7 @@ public sealed class PackingListReader(NameMatcher matcher, RememberedAnswers ans
             return null;
         if (line.Line.NameText.Split(' ').Any(w => ListWords.Find(w)?.Kind == WordKind.Noise))
             return SkipReason.NotFish;
-        return mostHaveCounts && line.Line.Count is null ? SkipReason.NoCount : null;
+        return mostHaveCounts && line.Line is { Count: null, IsLikeFish: false } ? SkipReason.NoCount : null;
     }
 
     private static NameTaken Reason(MatchRung rung) => rung switch

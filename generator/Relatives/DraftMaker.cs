@@ -54,16 +54,20 @@ public static class DraftMaker
             : new DraftKin("family", [.. known.Where(e => e.Family.Value == place.Family)]);
     }
 
-    /// <summary>The upper end of the stretch that holds it in 80 of 100 cases: tanks are bought for it.</summary>
+    /// <summary>
+    /// The whole stretch that holds it in 80 of 100 cases, for which end is careful depends on who asks: tanks are
+    /// bought and prey is swallowed by the large end, and a fish is swallowed by its small one.
+    /// </summary>
     private static IEnumerable<DraftValue> Length(RelativesEngine engine, NewPlace place)
     {
         if (EstimateMaker.ForNew(engine, place, "adult.length") is not { } estimate)
             yield break;
         var text = estimate is { Verdict: EstimateVerdict.Estimated, Range: { } range }
-            ? DraftText.Amount(estimate.Figure.Declaration.Dimension, range.Sure.High) + " TL"
+            ? DraftText.Between(estimate.Figure.Declaration.Dimension, range.Sure.Low, range.Sure.High) + " TL"
             : "";
-        yield return new DraftValue(
-            "adult.length", text, "the upper end, to be careful; " + DraftText.Comment(estimate));
+        yield return new DraftValue("adult.length", text, DraftText.Comment(estimate) + (text.Length == 0 ? ""
+            : "; the large end counts for room and mouth, the small end for who may eat it. " +
+            "Write its own length in place of both"));
     }
 
     private static IEnumerable<DraftValue> Ranges(RelativesEngine engine, NewPlace place) =>

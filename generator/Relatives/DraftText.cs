@@ -67,6 +67,14 @@ public static class DraftText
     public static string Amount(Dimension dimension, double canonical) =>
         QuantityFormat.Computed(dimension, canonical, canonical, UnitSystem.Metric, Rounding.Upward).Text;
 
+    /// <summary>A stretch with both ends rounded away from its middle, so that it is never told too narrow.</summary>
+    public static string Between(Dimension dimension, double low, double high)
+    {
+        var small = QuantityFormat.Computed(dimension, low, low, UnitSystem.Metric, Rounding.Downward).Text;
+        var large = Amount(dimension, high);
+        return small == large ? large : $"{small.Split(' ')[0]}–{large}";
+    }
+
     public static string Range(Dimension dimension, double low, double high) =>
         QuantityFormat.Computed(dimension, low, high, UnitSystem.Metric, Rounding.Inward).Text;
 

@@ -32,6 +32,7 @@ public static class OutlierText
             ("unit", unit.Symbol.Length == 0 ? "" : " " + unit.Symbol),
             ("relatives", SaidOf(outlier)),
             ("field", outlier.Figure.Field),
+            ("advice", FewRelatives.Advice(outlier)),
         ];
         var code = !outlier.IsSure ? RelativesCodes.StandsOut
             : outlier.Slip is null ? RelativesCodes.Apart

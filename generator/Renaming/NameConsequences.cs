@@ -21,7 +21,7 @@ public sealed class NameConsequences(
             foreach (var line in OfMove(move))
                 yield return line;
         }
-        foreach (var line in Laws().Concat(Genera()))
+        foreach (var line in MergedGenus.Lines(moves, before).Concat(Laws()).Concat(Genera()))
             yield return line;
         foreach (var line in Estimates().Concat(Flagged()))
             yield return line;
@@ -40,6 +40,8 @@ public sealed class NameConsequences(
             yield return $"  ending: {move.Name.Genus} asks for {ending} if {move.Name.Epithet} is an adjective " +
                 "(ICZN Art. 34.2)";
         yield return $"  former names: {string.Join(", ", move.FormerNames)}";
+        if (move.IsBack)
+            yield return $"  {move.OldName} stays among them; if it was a mistake, take it out of formerNames by hand";
         yield return $"  said: {Respelling.Of(move.Name).Text}";
         if (EntryEdit.DropsSay(move))
             yield return $"  the approved way of saying it ({move.Entry.Say!.Value}) is of the old name " +

@@ -17,6 +17,9 @@ public sealed record NameMove(Entry Entry, ScientificName Name)
         .. Entry.FormerNames.Select(n => n.Value).Append(OldName).Where(n => n != Name).Distinct(),
     ];
 
+    /// <summary>Whether it goes back to a name that it had before.</summary>
+    public bool IsBack => Entry.FormerNames.Any(n => n.Value == Name);
+
     /// <summary>The ending that the new genus asks for, where the tables tell and it is another.</summary>
     public string? OtherEnding =>
         GenderEnding.For(Name.Genus, Name.Epithet, GenusTable.Known) is { } expected && expected != Name.Epithet

@@ -14,6 +14,8 @@ public static class NameMoves
         string from, string to, SpeciesCollection collection)
     {
         var (oldName, newName) = (ScientificName.Parse(from.Trim()), ScientificName.Parse(to.Trim()));
+        if (newName is null && (oldName is not null || !IsGenus(to.Trim())))
+            return ([], NoName(to.Trim(), oldName is not null));
         var moves = oldName is not null && newName is not null ? Species(oldName, newName, collection)
             : oldName is null && newName is null ? Genus(from.Trim(), to.Trim(), collection)
             : [];
@@ -22,6 +24,18 @@ public static class NameMoves
               "\"Danio rerio\" or both of a genus, in the spelling of the entries. " +
               CollectionLinker.Suggest(from.Trim(), Names(collection));
         return (problem.Length == 0 ? moves : [], problem);
+    }
+
+    private static bool IsGenus(string word) => ScientificName.Parse($"{word} aa") is not null;
+
+    /// <summary>Why a text can't be a new name, and the name that it may have been meant for.</summary>
+    private static string NoName(string text, bool isOfSpecies)
+    {
+        var meant = NameReader.Read(text) is var read && isOfSpecies ? read.Name?.ToString() : read.Genus;
+        return $"{(text.Length == 0 ? "Nothing" : text)} can't be a new name: write " + (isOfSpecies
+            ? "a genus with a capital and an epithet in small letters, as in Danio rerio."
+            : "a genus with a capital and the rest in small letters, as in Danio.") +
+            (meant is { Length: > 0 } && meant != text ? $" Did you mean {meant}?" : "");
     }
 
     private static List<NameMove> Species(ScientificName from, ScientificName to, SpeciesCollection collection) =>

@@ -42,6 +42,48 @@ public sealed class RenameTests
     }
 
     [Fact]
+    public void A_name_that_was_a_mistake_may_be_taken_out_once_it_is_undone()
+    {
+        using var workshop = new Workshop();
+        Assert.DoesNotContain(Rehearse(workshop, "Danio rerio", "Rasbora rerio").Lines, l => l.Contains("mistake"));
+        Move(workshop, "Danio rerio", "Rasbora rerio");
+        Assert.Contains(
+            "  Rasbora rerio stays among them; if it was a mistake, take it out of formerNames by hand",
+            Rehearse(workshop, "Rasbora rerio", "Danio rerio").Lines);
+    }
+
+    [Fact]
+    public void Two_genera_that_become_one_are_told_there_and_back()
+    {
+        using var workshop = new Workshop();
+        Assert.DoesNotContain(Rehearse(workshop, "Danio", "Rasbora").Lines, l => l.Contains("already"));
+        workshop.Write("content/species/rasbora-nova.md", File.ReadAllText(workshop["content/species/danio-rerio.md"])
+            .Replace("scientificName: Danio rerio", "scientificName: Rasbora nova").Replace("zebra danio", "new fish")
+            .Replace("originalNameUsage: Cyprinus rerio", "originalNameUsage: Cyprinus nova")
+            .Replace("formerNames: [", "formerNames: [] # ["));
+        Assert.Contains(Rehearse(workshop, "Danio", "Rasbora").Lines, l => l.StartsWith(
+            "Rasbora has entries already: Rasbora nova. A later rename of the whole genus takes them along",
+            StringComparison.Ordinal));
+        Move(workshop, "Danio", "Rasbora");
+        Assert.Contains(Rehearse(workshop, "Rasbora", "Danio").Lines, l => l.StartsWith(
+            "By their entries these never had the new name, and move along: Rasbora nova.", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("Danio rerio", "Brachydanio Rerio", "Brachydanio Rerio can't be", "Did you mean Brachydanio rerio?")]
+    [InlineData("Danio rerio", "brachydanio rerio", "brachydanio rerio can't be", "Did you mean Brachydanio rerio?")]
+    [InlineData("Danio rerio", "Brachydanio", "Brachydanio can't be a new name", "as in Danio rerio.")]
+    [InlineData("Danio", "brachydanio", "brachydanio can't be a new name", "Did you mean Brachydanio?")]
+    [InlineData("Dano rerio", "Brachydanio rerio", "No entry is called Dano rerio today", "Did you mean Danio rerio?")]
+    public void The_name_that_is_wrong_is_the_one_that_is_told(string from, string to, string begins, string ends)
+    {
+        using var workshop = new Workshop();
+        var problem = Rehearse(workshop, from, to).Problem;
+        Assert.StartsWith(begins, problem, StringComparison.Ordinal);
+        Assert.EndsWith(ends, problem, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_whole_genus_moves_and_its_adjectives_take_the_new_gender()
     {
         using var workshop = new Workshop();
@@ -158,8 +200,8 @@ public sealed class RenameTests
     [InlineData("Danio rerio", "Betta splendens", "There is an entry of Betta splendens")]
     [InlineData("Danio rerio", "Celestichthys margaritatus", "is a former name of Danio margaritatus")]
     [InlineData("Danio rerio", "Danio rerio", "already")]
-    [InlineData("Danio rerio", "Danio", "No entry is called")]
-    [InlineData("", "", "No entry is called")]
+    [InlineData("Danio rerio", "Danio", "Danio can't be a new name: write a genus")]
+    [InlineData("", "", "Nothing can't be a new name")]
     public void What_can_t_be_is_refused_with_its_reason(string from, string to, string reason)
     {
         using var workshop = new Workshop();

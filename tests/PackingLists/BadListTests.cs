@@ -63,7 +63,8 @@ public sealed class BadListTests : IDisposable
         var (list, found) = Read("formula.csv", $"Name;Qty;Notes\nDanio rerio;5;\"{cell}\"\n");
         Assert.Equal("danio-rerio", Assert.Single(list!.Lines).Entry);
         Assert.Equal("AR955", Assert.Single(found).Code.Id);
-        Assert.Contains(cell[..5], ArrivalText.Print(list, "Oldmere", new DateOnly(2026, 11, 24), "x.csv"));
+        Assert.Contains(cell[..5], ArrivalText.Print(list, "Oldmere", new DateOnly(2026, 11, 24), "x.csv",
+            new CarriedOver(null, list)));
     }
 
     [Fact]

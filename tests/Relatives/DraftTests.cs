@@ -1,6 +1,8 @@
 using CareSheets.Commands;
 using CareSheets.Names;
+using CareSheets.Quantities;
 using CareSheets.Relatives;
+using CareSheets.Tankmates;
 using CareSheets.Tests.Support;
 using Newtonsoft.Json.Linq;
 
@@ -54,6 +56,21 @@ public sealed class DraftTests
     {
         var draft = Draft("Hypancistrus", "Loricariidae", "Siluriformes");
         Assert.Equal(("alone", "1"), (draft.At("company.lives")!.Text, draft.At("company.group")!.Text));
+    }
+
+    /// <summary>A small catfish of a new genus: by its large end alone an angelfish could not eat it.</summary>
+    [Fact]
+    public void The_length_is_careful_at_both_ends_for_tanks_are_filled_by_one_and_prey_by_the_other()
+    {
+        var draft = Draft("Novum", "Callichthyidae", "Siluriformes");
+        var length = QuantityText.Parse(draft.At("adult.length")!.Text, DimensionCatalogue.Length, true).Value;
+        var sure = EstimateMaker.ForNew(Engine, draft.Place, "adult.length")!.Range!.Sure;
+        Assert.True(length.Low <= sure.Low && length.High >= sure.High && length.Low > sure.Low - 1, length.Text);
+        var angelfish = Tankmate.Of(RealContent.Collection.Find("pterophyllum-scalare")!, RealContent.Collection).Body;
+        Verdict Eaten(Stretch size) => Predation.Judge(
+            angelfish, new Body(size, LengthBasis.Total, BodyShape.Fusiform, Mouth.Small, Appetite.None));
+        Assert.Equal(Verdict.Suits, Eaten(Stretch.Exactly(length.High!.Value)));
+        Assert.NotEqual(Verdict.Suits, Eaten(Stretch.From(length)));
     }
 
     [Fact]

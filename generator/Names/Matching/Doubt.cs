@@ -19,6 +19,9 @@ public enum Doubt
     /// <summary>The scientific name means one species, the name or code beside it another.</summary>
     Contradiction,
 
+    /// <summary>A genus that exists, without an epithet.</summary>
+    GenusAlone,
+
     /// <summary>The genus exists; a name that is valid is never corrected into another.</summary>
     GenusExists,
 

@@ -25,7 +25,8 @@ public sealed class NameMatcher(NameIndex index, GenusTable genera)
         else if (others.Count == 0 && doubt is (Doubt.None or Doubt.OnlyLike))
             doubt = Doubt.NothingLikeIt;
         else if (doubt == Doubt.None)
-            doubt = _near.Exists(written.Reading.Genus) ? Doubt.GenusExists : Doubt.OnlyLike;
+            doubt = !_near.Exists(written.Reading.Genus) ? Doubt.OnlyLike
+                : written.Reading.Epithets.Count == 0 ? Doubt.GenusAlone : Doubt.GenusExists;
         return new NameMatch(null, doubt, others);
     }
 

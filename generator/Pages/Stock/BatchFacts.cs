@@ -18,14 +18,14 @@ internal sealed class BatchFacts(Site site)
     /// <summary>How many there are by the last count; empty before the bags are opened.</summary>
     public string Count(Batch batch) => batch.Left is { } left ? Words.Count("stock.count", left) : "";
 
-    /// <summary>Strain, size and sex.</summary>
+    /// <summary>Strain, size and sex, but nothing that the list leaves open.</summary>
     public string Kind(Batch batch) => Join(Strain(batch), Size(batch), Sex(batch));
 
     /// <summary>Strain and sex, which a price is for, and how many.</summary>
     public string Counted(Batch batch) => Join(Strain(batch), Sex(batch), Count(batch));
 
     /// <summary>Caught or bred, and where: a question that customers ask first of all.</summary>
-    public string Source(Batch batch) => batch.Place is { } place
+    public string Source(Batch batch) => batch.Place is { } place && !batch.IsOpen(place)
         ? Words.Say("stock.source", ("how", Words[$"provenance.{batch.Provenance}"]), ("place", place))
         : Words[$"provenance.{batch.Provenance}"];
 
@@ -40,7 +40,8 @@ internal sealed class BatchFacts(Site site)
     public string Sentence(Delivery delivery) => Join(
         Count(delivery.Batch), Kind(delivery.Batch), Source(delivery.Batch), Price(delivery.Batch));
 
-    private static string Strain(Batch batch) => batch.Strain is { } strain ? $"“{strain}”" : "";
+    private static string Strain(Batch batch) =>
+        batch.Strain is { } strain && !batch.IsOpen(strain) ? $"“{strain}”" : "";
 
     /// <summary>Customers are told what a length includes, not its abbreviation.</summary>
     private string Size(Batch batch) => batch.Size is { Low: { } low, High: { } high } size
@@ -50,7 +51,9 @@ internal sealed class BatchFacts(Site site)
             ("basis", Words[$"mate_basis.{size.Basis}"]))
         : "";
 
-    private string Sex(Batch batch) => batch.Sex is { } sex ? Words[$"stock_sex.{sex}"] : "";
+    /// <summary>Of pairs it is the number that is open, and not that they are pairs.</summary>
+    private string Sex(Batch batch) =>
+        batch.Sex is { } sex && (sex is "pairs" or "trios" || !batch.IsOpen(sex)) ? Words[$"stock_sex.{sex}"] : "";
 
     private string Join(params string[] pieces) =>
         string.Join(Words["sentence.list_separator"], pieces.Where(p => p.Length > 0));

@@ -57,6 +57,9 @@ internal sealed class DocketMaker(Site site)
     private string Promised(Arrival arrival)
     {
         var promised = Words.Count("docket.promised", arrival.Batches.Sum(b => b.Count?.Value ?? 0));
+        if (arrival.Batches.Count(b => b.Count is null) is > 0 and var unknown)
+            promised = Words.Say("docket.promised_beside",
+                ("promised", promised), ("beside", Words.Count("docket.uncounted", unknown)));
         return arrival.Batches.All(b => b.IsUnpacked)
             ? Words.Say("docket.promised_alive", ("promised", promised),
                 ("alive", Number(arrival.Batches.Sum(b => b.Alive!.Value))))

@@ -17,15 +17,18 @@ internal sealed class NewArrivalsPageMaker(Site site)
         return new NewArrivalsPage(
             address, site.Frames.Make(address, Words["menu.arrivals"], Words["stock.description"]),
             Words["menu.arrivals"], Words["stock.lead"],
-            [.. here.Select(a => Group(a, "stock.heading"))], [.. coming.Select(a => Group(a, "stock.coming"))])
+            [.. here.Select(a => Group(a, a.Arrival.Name, "stock.heading"))],
+            [.. coming.Select(a => Group(a, $"coming-{a.Arrival.Name}", "stock.coming"))])
         {
             FeedHref = Routes.Between(address, Routes.ArrivalFeed),
             Nothing = here.Count == 0 ? Words["stock.nothing"] : "",
         };
     }
 
-    private ArrivalGroup Group((Arrival Arrival, IReadOnlyList<Batch> Batches) told, string heading) => new(
-        told.Arrival.Name, Words.Say(heading, ("day", DateText.Of(told.Arrival.Date.Value, Words))),
+    /// <summary>An arrival that is half unpacked stands in both lists, so each has ids of its own.</summary>
+    private ArrivalGroup Group(
+        (Arrival Arrival, IReadOnlyList<Batch> Batches) told, string id, string heading) => new(
+        id, Words.Say(heading, ("day", DateText.Of(told.Arrival.Date.Value, Words))),
         [.. told.Batches.Select(b => Line(new Delivery(told.Arrival, b)))]);
 
     private BatchLine Line(Delivery delivery)

@@ -24,6 +24,17 @@ public sealed class DocketTests
 
     private static readonly Docket Docket = Toy().At<Docket>("papers/docket-2026-11-24-a.html");
 
+    [Theory]
+    [InlineData("count: 3", "63 fish promised")]
+    [InlineData("unclear: [\"6 pr: pairs or fish\"]", "60 fish promised, and 1 line without a number")]
+    public void A_number_that_nobody_knows_is_not_hidden_in_a_sum(string third, string promised)
+    {
+        const string asked = "count: 3, perhaps: [danio-margaritatus], unclear: [\"sp.: which one\"]";
+        var docket = StockPageTests.With(("2026-11-24-a", Yaml.Replace(asked, third, StringComparison.Ordinal)))
+            .At<Docket>("papers/docket-2026-11-24-a.html");
+        Assert.Equal(promised, docket.Facts.Single(f => f.Label == "Lines").Note);
+    }
+
     [Fact]
     public void Every_line_of_the_list_is_there_in_its_own_words_the_most_urgent_first()
     {

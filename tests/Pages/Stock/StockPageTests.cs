@@ -43,12 +43,39 @@ public sealed class StockPageTests
         Assert.Equal("2.40 per fish", line.Price); // the toy shop names no currency
     }
 
+    [Theory]
+    [InlineData("EB: a mark, an author or a place", "EB", "leopard", "bred in aquaria", "“leopard”, males")]
+    [InlineData("leopard: a strain or a species", "Wrenholt", "leopard", "bred in aquaria, Wrenholt", "males")]
+    [InlineData("M: male or medium", "Wrenholt", "leopard", "bred in aquaria, Wrenholt", "“leopard”")]
+    [InlineData("6: six of them", "Wrenholt", "leopard", "bred in aquaria, Wrenholt", "“leopard”, males")]
+    public void What_the_list_leaves_open_is_not_told_to_customers(
+        string open, string place, string strain, string source, string kind)
+    {
+        var line = Assert.Single(Assert.Single(With(("2026-11-24-a", $$"""
+            supplier: Larkwater Imports
+            date: 2026-11-24
+            batches:
+              - { said: zebras, entry: danio-rerio, alive: 28, unclear: ["{{open}}"], sex: male, strain: {{strain}},
+                  place: {{place}}, provenance: bred }
+
+            """)).At<NewArrivalsPage>("new-arrivals.html").Here).Batches);
+        Assert.Equal((source, kind), (line.Source, line.Kind));
+    }
+
     [Fact]
     public void What_is_on_its_way_is_told_apart_and_without_a_number()
     {
         var group = Assert.Single(Toy.At<NewArrivalsPage>("new-arrivals.html").Coming);
         Assert.Equal("Expected on 1 December 2026", group.Heading);
         Assert.Equal(("Siamese fighting fish", ""), (group.Batches[0].VernacularName, group.Batches[0].Count));
+    }
+
+    [Fact]
+    public void An_arrival_that_is_half_unpacked_stands_in_both_lists_under_two_ids()
+    {
+        var half = Zebras.Replace("count: 3, alive: 3", "entry: betta-splendens, count: 3", StringComparison.Ordinal);
+        var page = With(("2026-11-24-a", half)).At<NewArrivalsPage>("new-arrivals.html");
+        Assert.Equal(("2026-11-24-a", "coming-2026-11-24-a"), (page.Here[0].Id, page.Coming[0].Id));
     }
 
     [Fact]
