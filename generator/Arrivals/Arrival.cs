@@ -25,9 +25,9 @@ public sealed record Arrival
     /// <summary>In the order of the list; never empty.</summary>
     public required IReadOnlyList<Batch> Batches { get; init; }
 
-    /// <summary>The measured bag that stands for the batches of a system.</summary>
-    public MeasuredBag? BagOf(string? system) =>
-        system is null ? null : Bags.FirstOrDefault(b => b.System.Value == system);
+    /// <summary>The measured bag that stands for a batch: that of its tank, else that of its system.</summary>
+    public MeasuredBag? BagOf(Batch batch) =>
+        Bags.OrderBy(b => b.Tank is null).FirstOrDefault(b => b.IsFor(batch));
 
     /// <summary>Hours that a bag was closed: its own figure, else from packing to opening.</summary>
     public double? HoursClosed(MeasuredBag? bag) =>

@@ -21,7 +21,7 @@ public static class OpeningOrder
         List<(Batch Batch, double? Loading, double? Hours, double? Difference)> known =
         [
             .. from batch in arrival.Batches
-               let bag = arrival.BagOf(batch.System?.Value)
+               let bag = arrival.BagOf(batch)
                select (batch, Loading(batch, entryOf(batch)), arrival.HoursClosed(bag),
                    Difference(bag, entryOf(batch))),
         ];

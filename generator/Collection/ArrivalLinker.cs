@@ -27,7 +27,7 @@ public sealed class ArrivalLinker(KnownNames known, IReadOnlyList<Entry> entries
         foreach (var arrival in arrivals)
         {
             foreach (var measured in arrival.Bags)
-                CheckSystem(measured.System);
+                Check(measured, arrival);
             foreach (var batch in arrival.Batches)
                 Check(batch);
             CheckJoining(arrival, calendar);
@@ -40,6 +40,14 @@ public sealed class ArrivalLinker(KnownNames known, IReadOnlyList<Entry> entries
         name is not null && !known.Entries.Contains(name.Value) && _formerNames.TryGetValue(name.Value, out var today)
             ? name.With(today)
             : name;
+
+    private void Check(MeasuredBag measured, Arrival arrival)
+    {
+        if (measured.System is { } system)
+            CheckSystem(system);
+        if (measured.Tank is { } tank && !arrival.Batches.Any(b => b.Tank == tank.Value))
+            bag.Add(ArrivalCodes.BagOfNoBatch, tank.Span, ("tank", tank.Value));
+    }
 
     private void Check(Batch batch)
     {

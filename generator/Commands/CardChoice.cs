@@ -37,15 +37,15 @@ internal sealed class CardChoice(Site site, CardsSettings settings, DiagnosticBa
     /// <summary>Each batch of an arrival has a card of its own, for it has a price of its own.</summary>
     private IEnumerable<(Entry Entry, CardOffer? Offer)> Offers() => settings.Arrival is null
         ? _entries.Select(entry => (entry, (CardOffer?)null))
-        : from batch in Batches(settings.Arrival)
-          let entry = _entries.FirstOrDefault(e => e.Name == batch.Entry?.Value)
+        : from delivery in Deliveries(settings.Arrival)
+          let entry = _entries.FirstOrDefault(e => e.Name == delivery.Batch.Entry?.Value)
           where entry is not null
-          select (entry, (CardOffer?)CardOffer.Of(batch, site));
+          select (entry, (CardOffer?)CardOffer.Of(delivery, site));
 
     /// <summary>Those not gone from the shop, whether unpacked or still to come.</summary>
-    private IEnumerable<Batch> Batches(string arrival) =>
+    private IEnumerable<Delivery> Deliveries(string arrival) =>
         site.Collection.Arrivals.Arrivals.Where(a => a.Name == arrival)
-            .SelectMany(a => a.Batches).Where(b => b.Left != 0);
+            .SelectMany(a => a.Batches.Where(b => b.Left != 0).Select(b => new Delivery(a, b)));
 
     private List<ChosenCard> Stale(PrintedRecord record)
     {
@@ -69,7 +69,11 @@ internal sealed class CardChoice(Site site, CardsSettings settings, DiagnosticBa
     private ChosenCard? Changed(PrintedCard printed, Entry entry)
     {
         List<CardOffer?> offers = printed.Arrival is null ? []
-            : [.. Batches(printed.Arrival).Where(b => b.Entry?.Value == entry.Name).Select(b => CardOffer.Of(b, site))];
+            :
+            [
+                .. Deliveries(printed.Arrival).Where(d => d.Batch.Entry?.Value == entry.Name)
+                    .Select(d => CardOffer.Of(d, site)),
+            ];
         var jobs = offers.DefaultIfEmpty()
             .Select(offer => new CardJob(entry, printed.Size, printed.Units, printed.Arrival, offer));
         var cards = jobs.Select(job => new ChosenCard(job, job.Plan(site), printed)).ToList();

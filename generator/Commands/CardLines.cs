@@ -9,7 +9,7 @@ namespace CareSheets.Commands;
 internal static class CardLines
 {
     public static IEnumerable<string> Make(
-        IReadOnlyList<ChosenCard> cards, CardSheets? sheets, CardsSettings settings, bool hasErrors)
+        IReadOnlyList<ChosenCard> cards, CardSheets? sheets, CardsSettings settings, bool hasErrors, bool hasRecord)
     {
         foreach (var card in cards)
         {
@@ -26,6 +26,7 @@ internal static class CardLines
         else
             yield return hasErrors ? "Nothing was made."
                 : !settings.Stale ? "There is no card to make."
+                : !hasRecord ? "No card is on record: none has been printed yet, so none can be out of date."
                 : "Every card on record shows what its entry says: nothing to print.";
     }
 

@@ -21,19 +21,20 @@ internal sealed class CardsCommand : Command<CardsSettings>
             return WrongUse(settings.Browser is null ? InstalledBrowser.None : $"There is no browser {browser}.");
         var bench = new Workbench(settings);
         var output = new ConsoleOutput(settings);
-        var (cards, sheets) = Make(bench, settings);
+        var record = PrintedReader.Read(settings.Content, settings.Schemas, bench.Bag);
+        var (cards, sheets) = Make(bench, settings, record);
         var failure = sheets is null || !settings.Pdf ? null : PrintPdf(new PdfPrinter(browser!), sheets, settings);
         if (sheets is not null && failure is null && !settings.Trial)
             Record(bench, cards, settings);
-        Tell(output, bench, cards, sheets, settings);
+        Tell(output, bench, cards, sheets, settings, record is { Cards.Count: > 0 });
         return failure is not null ? WrongUse(failure)
             : bench.Bag.HasErrors ? ExitCode.ContentNeedsAPerson : ExitCode.Clean;
     }
 
     /// <summary>No sheets when an error stands in the way, or when no card is asked for.</summary>
-    private static (IReadOnlyList<ChosenCard> Cards, CardSheets? Sheets) Make(Workbench bench, CardsSettings settings)
+    private static (IReadOnlyList<ChosenCard> Cards, CardSheets? Sheets) Make(
+        Workbench bench, CardsSettings settings, PrintedRecord? record)
     {
-        var record = PrintedReader.Read(settings.Content, settings.Schemas, bench.Bag);
         if (bench.ReadCollection() is not { } collection || bench.ReadWords() is not { } words ||
             record is null || bench.Bag.HasErrors)
             return ([], null);
@@ -68,7 +69,7 @@ internal sealed class CardsCommand : Command<CardsSettings>
 
     private static void Tell(
         ConsoleOutput output, Workbench bench, IReadOnlyList<ChosenCard> cards, CardSheets? sheets,
-        CardsSettings settings)
+        CardsSettings settings, bool hasRecord)
     {
         var found = bench.Bag.Sorted();
         if (settings.Json)
@@ -77,7 +78,7 @@ internal sealed class CardsCommand : Command<CardsSettings>
             return;
         }
         output.Diagnostics(found, bench.Files);
-        foreach (var line in CardLines.Make(cards, sheets, settings, bench.Bag.HasErrors))
+        foreach (var line in CardLines.Make(cards, sheets, settings, bench.Bag.HasErrors, hasRecord))
             output.Line(line);
     }
 

@@ -92,7 +92,7 @@ internal sealed class GatheringText(Site site)
             Line($"{Words["browser.needs"]}: " +
                 string.Join(", ", gathering.Needs.Needs.Select(n => Words[$"needs.{n}"])));
         foreach (var mate in gathering.Mates)
-            Line(_sentences.Fill(mate.Group > 1 ? "browser.group_line" : "browser.group_alone",
+            Line(_sentences.Fill($"browser.group_{mate.GroupKind}",
                 [("name", _sentences.NameOf(mate)), ("count", mate.Group.ToString(CultureInfo.InvariantCulture))]));
     }
 

@@ -47,9 +47,13 @@ public static class ArrivalCodes
         "Ask the supplier or look at the fish, write what it is into its field, and take the question out of " +
         "unclear. Customers are told nothing that stands in one.");
 
+    public static readonly DiagnosticCode BagOfNoBatch = new("AR913", Warning,
+        "No batch of this arrival goes into the tank {tank}, so this bag stands for none",
+        "Name the tank as its batch does, or the system that the batch goes into.");
+
     public static readonly IReadOnlyList<DiagnosticCode> All =
     [
         StrayFile, FileName, NoSuchSystem, MoreAlive, MoreLost, WrongOrder, Unnamed, DraftEntry, JoinsEarly,
-        ManyLost, SizeBeyondAdult, LeftOpen,
+        ManyLost, SizeBeyondAdult, LeftOpen, BagOfNoBatch,
     ];
 }

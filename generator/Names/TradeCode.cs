@@ -13,6 +13,10 @@ public static partial class TradeCode
     public static string Usual(string letters, string digits, string suffix) =>
         letters.ToUpperInvariant() + digits.TrimStart('0').PadLeft(3, '0') + suffix.ToLowerInvariant();
 
+    /// <summary>The family of the fishes that codes of this kind are given to.</summary>
+    public static string FamilyOf(string code) =>
+        code.StartsWith('L') ? "Loricariidae" : "Callichthyidae";
+
     /// <summary>Takes the codes out of a text.</summary>
     public static string TakeFrom(string text, ICollection<string> codes) => Code().Replace(text, m =>
     {

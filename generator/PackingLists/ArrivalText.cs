@@ -49,7 +49,10 @@ public static class ArrivalText
 
     private static IEnumerable<string> Fields(MeasuredBag bag)
     {
-        yield return $"system: {YamlText.Plain(bag.System.Value)}";
+        if (bag.System is { } system)
+            yield return $"system: {YamlText.Plain(system.Value)}";
+        if (bag.Tank is { } tank)
+            yield return $"tank: {YamlText.Plain(tank.Value)}";
         if (bag.Hours is { } hours)
             yield return $"hours: {hours.ToString(CultureInfo.InvariantCulture)}";
         foreach (var (name, figure) in new[]

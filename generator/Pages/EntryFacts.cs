@@ -30,9 +30,17 @@ internal sealed class EntryFacts(Site site)
             yield return new Fact(Words["fact.needs"], List("needs", entry.Tank.Needs));
     }
 
-    public Fact Group(Entry entry) => new(
-        Words["fact.group"], Words.Count("fact.group", entry.Company.Group.Value),
-        entry.Company is { Lives.Value: "alone", Group.Value: 1 } ? "" : Words[$"lives.{entry.Company.Lives.Value}"]);
+    public Fact Group(Entry entry)
+    {
+        var lives = Words[$"lives.{entry.Company.Lives.Value}"];
+        return entry.Company.GroupKind switch
+        {
+            GroupKind.Several or GroupKind.Free =>
+                new(Words["fact.group"], Words.Count("fact.group", entry.Company.Group.Value), lives),
+            GroupKind.Alone => new(Words["fact.group"], Words["fact.group_alone"], lives),
+            GroupKind.Only => new(Words["fact.group"], Words["fact.group_only"], Words["fact.group_fierce"]),
+        };
+    }
 
     /// <summary>Length and width in one, then the volume, both rounded up.</summary>
     public Fact Tank(Entry entry)
@@ -63,9 +71,12 @@ internal sealed class EntryFacts(Site site)
     public IEnumerable<Fact> Company(Entry entry)
     {
         yield return new Fact(Words["fact.own_kind"], Words[$"ownKind.{entry.Company.OwnKind.Value}"]);
-        yield return new Fact(Words["fact.others"], Words[$"others.{entry.Company.Others.Value}"]);
+        yield return new Fact(Words["fact.others"], Others(entry));
         if (entry.Company.Neighbours is { Value: not "any" } neighbours)
-            yield return new Fact(Words["fact.neighbours"], Words[$"neighbours.{neighbours.Value}"]);
+            yield return new Fact(
+                Words["fact.neighbours"], KeptFromOthers(entry) ?? Words[$"neighbours.{neighbours.Value}"]);
+        if (entry.Company.NotWith.Count > 0)
+            yield return new Fact(Words["fact.not_with"], NotWith(entry));
         if (entry.Adult.Fins is { Value: "trailing" } fins)
             yield return new Fact(Words["fact.fins"], Words[$"fins.{fins.Value}"]);
         if (entry.Company.Levels.Count > 0)
@@ -77,6 +88,19 @@ internal sealed class EntryFacts(Site site)
         if (entry.Adult.Sexes is { } sexes)
             yield return new Fact(Words["fact.sexes"], sexes.Value);
     }
+
+    /// <summary>Its temper to other fishes, never without what it does to small ones.</summary>
+    public string Others(Entry entry)
+    {
+        var temper = Words[$"others.{entry.Company.Others.Value}"];
+        return !entry.Company.EatsFish ? temper
+            : Words.Say(entry.Company.Others.Value == "peaceful" ? "fact.but_eats_fish" : "fact.eats_fish",
+                ("temper", temper));
+    }
+
+    /// <summary>That no other species should live beside it; nothing where some may.</summary>
+    public string? KeptFromOthers(Entry entry) => entry.Company.Neighbours is not { Value: "none" } none ? null
+        : entry.Company.Group.Value == 1 ? Words["fact.neighbours_alone"] : Words[$"neighbours.{none.Value}"];
 
     /// <summary>When it is about; nothing where the entry is silent.</summary>
     public IEnumerable<Fact> Active(Entry entry)
@@ -90,6 +114,10 @@ internal sealed class EntryFacts(Site site)
         if (entry.Origin.Habitats.Count > 0)
             yield return new Fact(Words["fact.habitat"], Plain(entry.Origin.Habitats));
     }
+
+    /// <summary>Taxa by their scientific names; the others of a taxon that it belongs to itself.</summary>
+    private string NotWith(Entry entry) => string.Join(Words["sentence.list_separator"], entry.Company.NotWith
+        .Select(t => entry.Taxa.Contains(t.Value) ? Words.Say("fact.not_with_kin", ("taxon", t.Value)) : t.Value));
 
     public string List(string group, IEnumerable<Sourced<string>> words) =>
         string.Join(Words["sentence.list_separator"], words.Select(w => Words[$"{group}.{w.Value}"]));

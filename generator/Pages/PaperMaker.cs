@@ -31,7 +31,7 @@ internal sealed class PaperMaker(Site site)
             Classification = site.Words.Say("sentence.classification",
                 ("order", entry.Order.Value), ("family", entry.Family.Value)),
             Room = [.. _facts.Room(entry)],
-            Water = _rows.Make(entry),
+            Water = [.. _rows.Make(entry).Select(ToKeep)],
             Living =
             [
                 .. _facts.WaterWords(entry), .. _facts.Food(entry), .. _facts.Company(entry), .. _facts.Active(entry),
@@ -46,7 +46,7 @@ internal sealed class PaperMaker(Site site)
             Cautions = [.. CautionsOf.Entry(entry, Hazards).Select(c => c.Brief)],
             Everywhere = [.. CautionsOf.EveryAquarium(Hazards).Select(c => c.Brief)],
             Law = _law.Paper(entry).InOne,
-            EvidenceLine = EvidenceLine(entry),
+            EvidenceLine = new EvidenceFacts(site).Line(entry),
             Reviewed = DateText.Of(entry.Reviewed, site.Words),
             PageAddress = page,
             PageHref = Routes.Between(address, Routes.Species(entry)),
@@ -76,10 +76,7 @@ internal sealed class PaperMaker(Site site)
     private string Countries(Entry entry) => string.Join(site.Words["sentence.list_separator"],
         entry.Origin.CountryCodes.Select(c => CountryName.Of(c.Value, site.Words)));
 
-    private string EvidenceLine(Entry entry) => string.Join(" ",
-        new EvidenceFacts(site).Make(entry)
-            .GroupBy(f => f.Value)
-            .Select(g => site.Words.Say("sentence.evidence_line",
-                ("figures", string.Join(site.Words["sentence.list_separator"], g.Select(f => f.Label))),
-                ("source", g.Key))));
+    /// <summary>Without what a fish only survives for a time: that is no advice on how to keep it.</summary>
+    private static RangeRow ToKeep(RangeRow row) =>
+        row with { OtherKinds = [.. row.OtherKinds.Where(k => !k.IsOnlySurvived)] };
 }

@@ -62,6 +62,12 @@ public sealed record HomeSheet : IPage
 
     public required string EvidenceLine { get; init; }
 
+    /// <summary>The law as it is printed.</summary>
+    public LatinText ToldLaw => new(Law);
+
+    /// <summary>The sources as they are printed.</summary>
+    public LatinText ToldEvidence => new(EvidenceLine);
+
     public required string Reviewed { get; init; }
 
     /// <summary>Where the species' page is on the web.</summary>

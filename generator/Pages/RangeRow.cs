@@ -29,7 +29,11 @@ public sealed record RangeRow(
 }
 
 /// <summary>Another kind of range in words: <c>wild 7.3</c>.</summary>
-public sealed record KindLine(string Kind, string First, string Second, string Evidence);
+public sealed record KindLine(string Kind, string First, string Second, string Evidence)
+{
+    /// <summary>Only survived, for a time: no advice on how to keep the fish.</summary>
+    public bool IsOnlySurvived { get; init; }
+}
 
 /// <summary>
 /// A picture of a range on its scale. Positions are ready percentages of the scale's width, such

@@ -67,6 +67,9 @@ public sealed class RangeRowMaker(Site site)
     {
         var shown = site.Quantities.Show(range.Range.Value, Rounding.Inward);
         var evidence = range.Evidence == entry.Evidence ? "" : _evidence.Of(range.Evidence);
-        return new KindLine(site.Words[$"kind.{range.Kind}"], shown.First, shown.Second, evidence);
+        return new KindLine(site.Words[$"kind.{range.Kind}"], shown.First, shown.Second, evidence)
+        {
+            IsOnlySurvived = range.Kind == RangeKind.Survives,
+        };
     }
 }

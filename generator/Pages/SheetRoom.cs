@@ -19,6 +19,9 @@ internal sealed class SheetRoom(PaperSize paper, double margin)
     private const double Code = 23;
     private const double Labels = 22.5;
 
+    /// <summary>Left free on the right, in mm: Chromium cuts a page's content at a whole pixel.</summary>
+    private const double Edge = 0.4;
+
     /// <summary>Lines of plain type that may hold a bold address.</summary>
     private const double Bolder = 0.985;
 
@@ -31,7 +34,9 @@ internal sealed class SheetRoom(PaperSize paper, double margin)
     private readonly Dictionary<(string Text, Face Face, double Points, double Width), int> _counted = [];
 
     /// <summary>Between the margins, in mm.</summary>
-    public double Width => paper.Width - (2 * margin);
+    public double Page => paper.Width - (2 * margin);
+
+    private double Width => Page - Edge;
 
     private double Column => (Width - (ColumnGap * (ColumnCount - 1))) / ColumnCount;
 
@@ -43,7 +48,8 @@ internal sealed class SheetRoom(PaperSize paper, double margin)
 
     /// <summary>In mm, of all that is printed.</summary>
     public double Height(SheetText sheet) =>
-        Head(sheet) + Water(sheet.Water) + Columns([.. Pieces(sheet)]) + Foot(sheet.Foot) + Play;
+        Head(sheet) + Water(sheet.Water) + SheetColumns.Height([.. Pieces(sheet)], ColumnCount, Line) +
+        Foot(sheet.Foot) + Play;
 
     private double Head(SheetText sheet)
     {
@@ -88,7 +94,7 @@ internal sealed class SheetRoom(PaperSize paper, double margin)
                 yield return (i == 0 ? Heading : 0) + FactHeight(facts[i]);
             yield return BlockEnd;
         }
-        foreach (var piece in Prose(sheet.Paragraphs))
+        foreach (var piece in Advice(sheet.Advice).Concat(Prose(sheet.Paragraphs)))
             yield return piece;
         for (var i = 0; i < sheet.Cautions.Count; i++)
             yield return (i == 0 ? Heading : 0) + 0.4 +
@@ -98,6 +104,19 @@ internal sealed class SheetRoom(PaperSize paper, double margin)
 
     private double FactHeight(Fact fact) => 0.5 + (Line * Math.Max(
         Lines(fact.Label, Face.Plain, Small, Labels - 1.5), Lines(Whole(fact), Face.Plain, Body, Column - Labels)));
+
+    /// <summary>A label and its sentences in lines as wide as the column.</summary>
+    private IEnumerable<double> Advice(IReadOnlyList<Fact> facts)
+    {
+        for (var i = 0; i < facts.Count; i++)
+        {
+            var lines = Lines($"{facts[i].Label}   {Whole(facts[i])}", Face.Plain, Body, Column);
+            for (var line = 0; line < lines; line++)
+                yield return Line + (line > 0 ? 0 : i == 0 ? 0.5 + Heading : 0.5);
+        }
+        if (facts.Count > 0)
+            yield return BlockEnd;
+    }
 
     /// <summary>The last are the lines on safety, which are bold.</summary>
     private static Face CautionFace(SheetText sheet, int at) =>
@@ -114,31 +133,6 @@ internal sealed class SheetRoom(PaperSize paper, double margin)
         }
         if (paragraphs.Count > 0)
             yield return BlockEnd;
-    }
-
-    /// <summary>The least height at which the columns hold all pieces in their order.</summary>
-    private static double Columns(IReadOnlyList<double> pieces)
-    {
-        var (low, high) = (pieces.Max(), pieces.Sum());
-        while (high - low > 0.05)
-        {
-            var middle = (low + high) / 2;
-            (low, high) = Filled(pieces, middle) <= ColumnCount ? (low, middle) : (middle, high);
-        }
-        return high + (Line * 0.6); // a line that may not stand alone goes with the next
-    }
-
-    /// <summary>How many columns of a height the pieces fill.</summary>
-    private static int Filled(IReadOnlyList<double> pieces, double height)
-    {
-        var (columns, filled) = (1, 0.0);
-        foreach (var piece in pieces)
-        {
-            if (filled + piece > height)
-                (columns, filled) = (columns + 1, 0);
-            filled += piece;
-        }
-        return columns;
     }
 
     private double Foot(IReadOnlyList<string> foot) =>

@@ -21,24 +21,22 @@ public static class FaceWidths
     private static readonly int[][] Widths = Table([.. Read()]);
 
     /// <summary>In the unit of the size.</summary>
-    public static double Of(ReadOnlySpan<char> text, Face face, double size) => Sized(Units(text, face), size);
+    public static double Of(ReadOnlySpan<char> text, Face face, double size)
+    {
+        var units = 0.0;
+        foreach (var rune in text.EnumerateRunes())
+            units += Units(face, rune);
+        return Sized(units, size);
+    }
 
     /// <summary>The same from units.</summary>
     internal static double Sized(double units, double size) => units * size / UnitsPerEm;
 
-    /// <summary>In units of the type, 2048 to the size; with those of what stands before.</summary>
-    internal static double Units(ReadOnlySpan<char> text, Face face, double before = 0)
-    {
-        var units = before;
-        foreach (var rune in text.EnumerateRunes())
-            units += Units(face, rune);
-        return units;
-    }
-
     /// <summary>Whether every letter's width is known; else the text was taken for wider than it is.</summary>
     public static bool KnowsAll(string text, Face face) => text.EnumerateRunes().All(rune => Known(face, rune) >= 0);
 
-    private static double Units(Face face, Rune rune) =>
+    /// <summary>Of one letter.</summary>
+    internal static double Units(Face face, Rune rune) =>
         Known(face, rune) is >= 0 and var width ? width
         : Rune.GetUnicodeCategory(rune) is UnicodeCategory.NonSpacingMark or UnicodeCategory.Format ? 0
         : Unknown;

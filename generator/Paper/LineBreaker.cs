@@ -1,5 +1,4 @@
 using System.Buffers;
-using System.Text;
 
 namespace CareSheets.Paper;
 
@@ -16,53 +15,53 @@ public static class LineBreaker
     /// unit. A piece wider than a line breaks between letters. Never empty; no line is wider than
     /// given unless a single letter is.
     /// </summary>
-    public static IReadOnlyList<string> Break(string text, Face face, double size, double width)
-    {
-        var lines = new List<string>();
-        var line = "";
-        var units = 0.0; // of the line, so that it is not measured again with every piece
-        foreach (var piece in Pieces(text).SelectMany(p => Fitting(p, face, size, width)))
-        {
-            if (line.Length > 0 && With(line, units, piece, face, size) > width)
-            {
-                lines.Add(line.TrimEnd());
-                line = piece.TrimStart();
-                units = FaceWidths.Units(line, face);
-                continue;
-            }
-            line += piece;
-            units = FaceWidths.Units(piece, face, units);
-        }
-        lines.Add(line.TrimEnd());
-        return lines;
-    }
+    public static IReadOnlyList<string> Break(string text, Face face, double size, double width) =>
+        [.. Lines(new MeasuredText([new TypeRun(text, face)]), size, width).Select(l => text[l.From..l.To])];
 
-    /// <summary>The width of a line with the piece behind it, spaces at its end left out.</summary>
-    private static double With(string line, double units, string piece, Face face, double size)
+    /// <summary>The same of a text in several faces.</summary>
+    public static IReadOnlyList<IReadOnlyList<TypeRun>> Break(IReadOnlyList<TypeRun> runs, double size, double width)
     {
-        var seen = piece.AsSpan().TrimEnd();
-        return seen.IsEmpty
-            ? FaceWidths.Of(line.AsSpan().TrimEnd(), face, size)
-            : FaceWidths.Sized(FaceWidths.Units(seen, face, units), size);
+        var text = new MeasuredText(runs);
+        return [.. Lines(text, size, width).Select(l => text.Runs(l.From, l.To))];
     }
 
     /// <summary>Whether every piece of the text stays whole in lines of this width.</summary>
-    public static bool KeepsWhole(string text, Face face, double size, double width) =>
-        Pieces(text).All(p => FaceWidths.Of(p.AsSpan().TrimEnd(), face, size) <= width);
+    public static bool KeepsWhole(string text, Face face, double size, double width)
+    {
+        var measured = new MeasuredText([new TypeRun(text, face)]);
+        return Pieces(text).All(p => measured.Width(p.From, p.To, size) <= width);
+    }
+
+    private static List<(int From, int To)> Lines(MeasuredText text, double size, double width)
+    {
+        var lines = new List<(int From, int To)>();
+        var (start, end) = (0, 0);
+        foreach (var (from, to) in Pieces(text.Text).SelectMany(p => Fitting(text, p, size, width)))
+        {
+            if (end > start && text.Width(start, to, size) > width)
+            {
+                lines.Add((start, text.TrimEnd(start, end)));
+                start = text.TrimStart(from, to);
+            }
+            end = to;
+        }
+        lines.Add((start, text.TrimEnd(start, end)));
+        return lines;
+    }
 
     /// <summary>Each with the space behind it.</summary>
-    private static IEnumerable<string> Pieces(string text)
+    private static IEnumerable<(int From, int To)> Pieces(string text)
     {
         var start = 0;
         for (var i = 0; i < text.Length; i++)
         {
             if (!Ends(text, i))
                 continue;
-            yield return text[start..(i + 1)];
+            yield return (start, i + 1);
             start = i + 1;
         }
         if (start < text.Length)
-            yield return text[start..];
+            yield return (start, text.Length);
     }
 
     private static bool Ends(string text, int at) => text[at] switch
@@ -85,21 +84,23 @@ public static class LineBreaker
     private static bool IsLetter(string text, int at) =>
         at >= 0 && at < text.Length && char.IsLetter(text[at]);
 
-    private static IEnumerable<string> Fitting(string piece, Face face, double size, double width)
+    private static IEnumerable<(int From, int To)> Fitting(
+        MeasuredText text, (int From, int To) piece, double size, double width)
     {
-        if (FaceWidths.Of(piece.AsSpan().TrimEnd(), face, size) <= width)
+        if (text.Width(piece.From, piece.To, size) <= width)
             return [piece];
-        var parts = new List<string>();
-        var part = new StringBuilder();
-        foreach (var rune in piece.EnumerateRunes())
+        var parts = new List<(int From, int To)>();
+        var (start, at) = (piece.From, piece.From);
+        while (at < piece.To)
         {
-            if (part.Length > 0 && FaceWidths.Of($"{part}{rune}".TrimEnd(), face, size) > width)
+            var next = at + (char.IsHighSurrogate(text.Text[at]) && at + 1 < piece.To ? 2 : 1);
+            if (at > start && text.Width(start, next, size) > width)
             {
-                parts.Add(part.ToString());
-                part.Clear();
+                parts.Add((start, at));
+                start = at;
             }
-            part.Append(rune);
+            at = next;
         }
-        return [.. parts, part.ToString()];
+        return [.. parts, (start, piece.To)];
     }
 }

@@ -66,10 +66,11 @@ internal sealed class ArrivalBinder
             _quantities.BindClosed(fields.Text(name), _bagFigures[name], $"bags.{name}")?.Value;
         var (temperature, ph) = (Figure("temperature"), Figure("ph"));
         var (hardness, ammonia) = (Figure("carbonateHardness"), Figure("ammonia"));
-        return fields.Text("system") is not { } system
+        var (system, tank) = (fields.Text("system"), fields.Text("tank"));
+        return system is null && tank is null
             ? null
             : new MeasuredBag(
-                system, (double?)Number(fields.Text("hours")), temperature, ph, hardness, ammonia);
+                system, tank, (double?)Number(fields.Text("hours")), temperature, ph, hardness, ammonia);
     }
 
     private static Dictionary<string, QuantityDeclaration> Figures(ContentSchema schema, string list) =>

@@ -36,5 +36,11 @@ public sealed record Hazard(
     Sourced<string> Name, HazardKind Kind, string Says, string Brief, Evidence Evidence, AllOf When,
     IReadOnlyList<IReadOnlyList<string>> Told)
 {
+    /// <summary>Words by which lists of suppliers name such fish.</summary>
+    public IReadOnlyList<string> Called { get; init; } = [];
+
+    /// <summary>Whether it hurts who handles the fish, or its water.</summary>
+    public bool IsForHands => Kind <= HazardKind.LockingSpines;
+
     public bool IsGeneral => When.Parts.Count == 0;
 }

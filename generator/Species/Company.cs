@@ -13,6 +13,14 @@ public sealed record Company(
     IReadOnlyList<Sourced<string>> Levels,
     IReadOnlyList<Sourced<string>> Eats)
 {
+    public GroupKind GroupKind => Group.Value > 1 ? GroupKind.Several
+        : Lives.Value != "alone" ? GroupKind.Free
+        : OwnKind.Value == "fierce" ? GroupKind.Only
+        : GroupKind.Alone;
+
+    /// <summary>Whether it would eat fish that another species is kept as.</summary>
+    public bool EatsFish => Eats.Any(e => e.Value == "small fish");
+
     /// <summary>Which other species it bears beside it; nothing where the writer has not said.</summary>
     public Sourced<string>? Neighbours { get; init; }
 

@@ -29,6 +29,7 @@ public sealed partial record Tankmate
             Others = EntryWord.Required<Temper>(company.Others),
             Levels = company.Levels.Aggregate(Levels.None, (all, l) => all | EntryWord.Required<Levels>(l)),
             Group = company.Group.Value,
+            GroupKind = company.GroupKind,
             NipsFins = eats.Contains("fins"),
             EatsPlants = eats.Contains("plants"),
             IsTall = entry.Adult.Height is not null,

@@ -33,6 +33,9 @@ public sealed partial record Tankmate
     /// <summary>Fewest of its own kind that live well together, 1 or more.</summary>
     public required int Group { get; init; }
 
+    /// <summary>Whether more of its kind may live beside it.</summary>
+    public GroupKind GroupKind { get; init; }
+
     public bool NipsFins { get; init; }
 
     public bool EatsPlants { get; init; }

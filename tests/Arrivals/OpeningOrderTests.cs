@@ -95,5 +95,6 @@ public sealed class OpeningOrderTests
         };
 
     private static MeasuredBag Bag(string system, string temperature) => new(
-        Shipment.Sourced(system), null, Shipment.Stated(temperature, DimensionCatalogue.Temperature), null, null, null);
+        Shipment.Sourced(system), null, null,
+        Shipment.Stated(temperature, DimensionCatalogue.Temperature), null, null, null);
 }

@@ -9,6 +9,9 @@ internal static class CardFaults
     /// <summary>In mm: rounding, and letters such as f that lean out of their width.</summary>
     private const double Play = 0.6;
 
+    /// <summary>In mm: runs of one line touch, and their boxes are rounded outward to whole pixels.</summary>
+    private const double Pixel = 25.4 / 96;
+
     public static IEnumerable<string> Of(Looked card, PaperSize paper, int number)
     {
         var margin = CardType.MarginOf(paper);
@@ -19,7 +22,7 @@ internal static class CardFaults
             yield return $"card {number}: a shape stands in the margin: {string.Join(' ', box)}";
         for (var i = 0; i < texts.Count; i++)
         {
-            foreach (var other in texts.Skip(i + 1).Where(o => Overlap(texts[i].Box, o.Box)))
+            foreach (var other in texts.Skip(i + 1).Where(o => Overlap(texts[i].Box, o.Box, Pixel)))
                 yield return $"card {number}: “{texts[i].Text}” lies on “{other.Text}”";
             foreach (var shape in card.Shapes.Where(s => Overlap(texts[i].Box, s)))
                 yield return $"card {number}: “{texts[i].Text}” lies on a shape";
@@ -55,6 +58,6 @@ internal static class CardFaults
         box[0] < margin - Play || box[1] < margin - Play ||
         box[2] > paper.Width - margin + Play || box[3] > paper.Height - margin + Play;
 
-    private static bool Overlap(double[] a, double[] b) =>
-        a[0] + 0.1 < b[2] && b[0] + 0.1 < a[2] && a[1] + 0.1 < b[3] && b[1] + 0.1 < a[3];
+    private static bool Overlap(double[] a, double[] b, double across = 0.1) =>
+        a[0] + across < b[2] && b[0] + across < a[2] && a[1] + 0.1 < b[3] && b[1] + 0.1 < a[3];
 }

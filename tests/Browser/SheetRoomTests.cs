@@ -29,7 +29,7 @@ public sealed class SheetRoomTests(BrowserFixture browser)
             await page.GotoAsync(browser.Site + sheet.Address);
             foreach (var room in new[] { SheetRoom.Of("A4"), SheetRoom.Of("Letter") })
             {
-                var height = await HeightAsync(page, room.Width);
+                var height = await HeightAsync(page, room.Page);
                 var spare = room.Height(sheet.Shown!) - height;
                 (least, most) = (Math.Min(least, spare), Math.Max(most, spare));
             }

@@ -64,6 +64,16 @@ public sealed class CardsCommandTests
     }
 
     [Fact]
+    public void Without_a_record_no_card_is_called_right()
+    {
+        using var workshop = new Workshop();
+        var (code, text, _) = Call(workshop, "--stale");
+        Assert.Equal(0, code);
+        Assert.Equal("No card is on record: none has been printed yet, so none can be out of date.\n", text);
+        Assert.False(File.Exists(workshop[Record]));
+    }
+
+    [Fact]
     public void What_a_card_has_no_room_for_can_change_without_making_it_stale()
     {
         using var workshop = new Workshop();
@@ -98,16 +108,21 @@ public sealed class CardsCommandTests
         Assert.True(code == 0, text + errors);
         Assert.Contains("1 card on 1 sheet", text, StringComparison.Ordinal);
         var sheet = File.ReadAllText(workshop["cards/tank-cards-a6.html"]);
-        Assert.Contains(">2.40 each<", sheet, StringComparison.Ordinal);
+        Assert.Contains(">2.40 per fish<", sheet, StringComparison.Ordinal);
         Assert.Contains(">29 counted<", sheet, StringComparison.Ordinal);
+        Assert.Contains(">sold from 8 December 2026<", sheet, StringComparison.Ordinal);
         Assert.Contains(">From a fish farm<", sheet, StringComparison.Ordinal);
         Assert.Contains("size: A6, arrival: 2026-11-24-larkwater, mark:", File.ReadAllText(workshop[Record]),
             StringComparison.Ordinal);
         Assert.Contains("nothing to print", Call(workshop, "--stale").Text, StringComparison.Ordinal);
+        workshop.Replace(file, "date: 2026-11-24", "date: 2026-11-25");
+        Assert.Contains("danio-rerio: the A6 card of 2026-11-25", Call(workshop, "--stale", "--trial").Text,
+            StringComparison.Ordinal);
+        workshop.Replace(file, "date: 2026-11-25", "date: 2026-11-24");
         workshop.Replace(file, "price: 2.40", "price: 2.60");
         Assert.Contains("danio-rerio: the A6 card of 2026-11-25", Call(workshop, "--stale").Text,
             StringComparison.Ordinal);
-        Assert.Contains(">2.60 each<", File.ReadAllText(workshop["cards/tank-cards-a6.html"]),
+        Assert.Contains(">2.60 per fish<", File.ReadAllText(workshop["cards/tank-cards-a6.html"]),
             StringComparison.Ordinal);
     }
 

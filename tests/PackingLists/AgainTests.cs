@@ -41,10 +41,13 @@ public sealed class AgainTests
         var now = Arrival(workshop);
         Assert.Equal((before.Packed?.Value, before.Opened?.Value), (now.Packed?.Value, now.Opened?.Value));
         Assert.Equal(new DateTime(2026, 11, 23, 16, 0, 0), now.Packed!.Value);
-        var (bag, old) = (Assert.Single(now.Bags), Assert.Single(before.Bags));
-        Assert.Equal((old.System.Value, old.Hours, old.Temperature, old.Acidity, old.Ammonia),
-            (bag.System.Value, bag.Hours, bag.Temperature, bag.Acidity, bag.Ammonia));
+        Assert.Equal(2, now.Bags.Count);
+        Assert.All(before.Bags.Zip(now.Bags), pair => Assert.Equal(Measured(pair.First), Measured(pair.Second)));
+        Assert.Equal(["Soft water", "W5"], now.Bags.Select(b => (b.System ?? b.Tank)!.Value));
     }
+
+    private static object Measured(MeasuredBag bag) =>
+        (bag.System?.Value, bag.Tank?.Value, bag.Hours, bag.Temperature, bag.Acidity, bag.Ammonia);
 
     [Fact]
     public void An_entry_by_hand_stays_until_another_is_answered()
@@ -88,7 +91,8 @@ public sealed class AgainTests
         workshop.Replace("content/store.yaml", "paper: A4", "paper: A4\nsystems: [{ name: Soft water, ph: 6.2 }]");
         Receive(workshop, List, again: false);
         workshop.Replace(File, "batches:", "packed: 2026-11-23 16:00\nopened: 2026-11-24 18:00\n" +
-            "bags: [{ system: Soft water, hours: 26.5, temperature: 72 °F, ph: 6.4, ammonia: 4 mg/L as N }]\nbatches:");
+            "bags: [{ system: Soft water, hours: 26.5, temperature: 72 °F, ph: 6.4, ammonia: 4 mg/L as N }, " +
+            "{ tank: W5, ph: 6.8 }]\nbatches:");
         workshop.Replace(File, "    size: \"3–4 cm TL\"", "    " + Hand + "size: 3-4cm TL");
         workshop.Replace(File, "    unclear: [\"6 pr: 6 pairs, or 6 fish\"]", "    count: 12");
         arrival = Arrival(workshop);

@@ -27,8 +27,8 @@ public sealed class EvidenceOnPagesTests
     public void The_answer_names_the_exceptions_and_then_nothing_twice() =>
         Assert.Equal(
             [
-                new Fact("All other figures", "common practice, no source"),
                 new Fact("pH, keep at", "published: Francis Hamilton 1822"),
+                new Fact("All other figures", "common practice, no source"),
             ],
             Toy.Species("danio-rerio").Evidence);
 
@@ -40,7 +40,7 @@ public sealed class EvidenceOnPagesTests
     [Fact]
     public void The_home_sheet_carries_it_in_a_line() =>
         Assert.Equal(
-            "All other figures: common practice, no source. pH, keep at: from relatives: borrowed from Danio rerio.",
+            "pH: from relatives: borrowed from Danio rerio. All other figures: common practice, no source.",
             Toy.At<HomeSheet>("papers/sheet-betta-splendens.html").EvidenceLine);
 
     [Fact]
@@ -49,7 +49,10 @@ public sealed class EvidenceOnPagesTests
         var toy = ToySite.Read(change: w => w.Replace(Danio, "temperature: 18–27 °C",
             "temperature: { keep: 18–27 °C, survives: 8–38 °C, evidence: { survives: hamilton1822 } }"));
         Assert.Equal(
-            new KindLine("survives for a time", "8–38 °C", "47–100 °F", "published: Francis Hamilton 1822"),
+            new KindLine("survives for a time", "8–38 °C", "47–100 °F", "published: Francis Hamilton 1822")
+            {
+                IsOnlySurvived = true,
+            },
             Assert.Single(toy.Row("danio-rerio", "Temperature").OtherKinds)); // 46.4 and 100.4 °F, inward
     }
 

@@ -99,9 +99,23 @@ public sealed class FiguresOnPagesTests
     }
 
     [Fact]
-    public void A_species_that_lives_alone_is_told_so_once()
+    public void A_species_that_fights_its_own_kind_is_one_only() =>
+        Assert.Equal(("one only", "fierce to its own kind"), Group("betta-splendens", "lives: alone"));
+
+    [Theory]
+    [InlineData("own kind: territorial", "one", "alone")]
+    [InlineData("own kind: peaceful", "one", "alone")]
+    [InlineData("lives: pair", "can live alone", "as a pair")]
+    [InlineData("group: 4", "at least 4", "alone")]
+    public void A_species_that_lives_alone_is_one(string field, string value, string note) =>
+        Assert.Equal((value, note), Group("betta-splendens", field));
+
+    private static (string Value, string Note) Group(string species, string field)
     {
-        var group = Both.Species("betta-splendens").Room.Single(f => f.Label == "Company of its own kind");
-        Assert.Single(System.Text.RegularExpressions.Regex.Matches($"{group.Value} {group.Note}", "alone"));
+        var file = $"content/species/{species}.md";
+        var group = ToySite.Read(change: w => w.Write(file, System.Text.RegularExpressions.Regex.Replace(
+                File.ReadAllText(w[file]), $"(?m)^  {field.Split(':')[0]}: .*$", "  " + field)))
+            .Species(species).Room.Single(f => f.Label == "Company of its own kind");
+        return (group.Value, group.Note);
     }
 }

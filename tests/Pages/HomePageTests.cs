@@ -30,7 +30,7 @@ public sealed class HomePageTests
         var batch = Assert.Single(home.Arrivals[0].Batches);
         Assert.Equal((new Link("zebra danio", "species/danio-rerio.html"), "Danio rerio"),
             (batch.Species, batch.ScientificName));
-        Assert.Equal("sold from 8 December 2026, 2.40 each", batch.Told);
+        Assert.Equal("sold from 8 December 2026, 2.40 per fish", batch.Told);
         Assert.Equal("sold from 15 December 2026", Assert.Single(home.Arrivals[1].Batches).Told);
         Assert.Equal("", home.Arrivals[0].More);
     }

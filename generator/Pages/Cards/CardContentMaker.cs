@@ -1,4 +1,5 @@
 using System.Globalization;
+using CareSheets.Names;
 using CareSheets.Pages.Law;
 using CareSheets.Pages.Outlines;
 using CareSheets.Paper;
@@ -18,6 +19,7 @@ internal sealed class CardContentMaker(Site site)
     private readonly EntryFacts _facts = new(site);
     private readonly RangeRowMaker _rows = new(site);
     private readonly LawMaker _law = new(site);
+    private readonly CardCompany _company = new(site);
 
     private Words Words => site.Words;
 
@@ -25,30 +27,39 @@ internal sealed class CardContentMaker(Site site)
         new HeadPart(Capital(entry.VernacularName), entry.ScientificName.Value.ToString()),
         [.. Parts(entry, offer).Where(p => p.Texts.Any(t => t.Length > 0))],
         new CardFoot(
-            site.Collection.Store.Name, DateText.Of(entry.Reviewed, Words),
+            site.Collection.Store.Name, Words.Say("card.reviewed", ("day", DateText.Of(entry.Reviewed, Words))),
             count => Words.Count("card.more_cautions", count)));
 
-    private IEnumerable<ICardPart> Parts(Entry entry, CardOffer? offer)
+    private IEnumerable<ICardPart> Parts(Entry entry, CardOffer? offer) =>
+    [
+        .. Water(entry),
+        new OfferPart(Words["card.price"], offer?.Price ?? "", offer?.Kind ?? "", offer?.Release ?? ""),
+        .. About(entry, Cautions(entry), offer),
+    ];
+
+    private IEnumerable<ICardPart> Water(Entry entry)
     {
-        var cautions = Cautions(entry);
         var isGuess = entry.Evidence.Kind == EvidenceKind.FromRelatives;
         foreach (var water in _rows.MakeBrief(entry))
             yield return new WaterPart(water.Label, water.First, water.Second, isGuess ? "" : water.Brief);
         if (isGuess)
             yield return new TextPart(CardPlace.Head, Words["card.guess"], Words["card.guessed"]);
-        yield return new OfferPart(Words["card.price"], offer?.Price ?? "", offer?.Count ?? "");
+    }
+
+    private IEnumerable<ICardPart> About(Entry entry, IReadOnlyList<CautionPart> cautions, CardOffer? offer)
+    {
         foreach (var caution in cautions.Take(1))
             yield return caution;
         if (site.PageCodes.GetOrAdd(site.Collection.Store.Address + Routes.Species(entry), QrCode.Of) is { } code)
             yield return new CodePart(
                 Words["card.code"], code, Words.Say("card.code_leads", ("address", code.Address)));
         yield return Length(entry);
-        yield return Group(entry);
-        yield return Temper(entry);
+        foreach (var fact in _company.Make(entry))
+            yield return fact;
         yield return Tank(entry);
         yield return Food(entry);
-        if (entry.Company.OwnKind.Value != entry.Company.Others.Value)
-            yield return OwnKind(entry);
+        foreach (var fact in _company.MakeLess(entry))
+            yield return fact;
         if (entry.Adult.Length.Value is { High: not null } or { Low: not null })
             yield return Picture(entry);
         foreach (var caution in cautions.Skip(1).Take(1))
@@ -58,31 +69,25 @@ internal sealed class CardContentMaker(Site site)
             yield return caution;
     }
 
-    /// <summary>On which basis is said in words, so that TL and SL can go.</summary>
+    /// <summary>
+    /// On which basis is said in words, so that TL and SL can go; and how high it is, where the entry says it.
+    /// </summary>
     private FactPart Length(Entry entry)
     {
-        var length = entry.Adult.Length.Value;
+        var (length, basis) = (entry.Adult.Length.Value, Words[$"mate_basis.{entry.Adult.Length.Value.Basis}"]);
         return new FactPart(
             CardPlace.Size, Words["card.grown"], site.Quantities.Show(length.WithoutBasis(), Rounding.Upward).Both,
-            Words[$"mate_basis.{length.Basis}"], IsFigure: true);
+            entry.Adult.Height is { } height
+                ? Words.Say("card.high", ("basis", basis),
+                    ("height", site.Quantities.Show(height.Value, Rounding.Upward).Both))
+                : basis,
+            IsFigure: true);
     }
-
-    private FactPart Group(Entry entry)
-    {
-        var group = _facts.Group(entry);
-        return new FactPart(CardPlace.Facts, Words["card.group"], group.Value, group.Note);
-    }
-
-    private FactPart Temper(Entry entry) => new(
-        CardPlace.Facts, Words["card.temper"], Words[$"others.{entry.Company.Others.Value}"], "");
-
-    private FactPart OwnKind(Entry entry) => new(
-        CardPlace.Facts, Words["card.own_kind"], Words[$"ownKind.{entry.Company.OwnKind.Value}"], "");
 
     private FactPart Tank(Entry entry)
     {
         var tank = _facts.Tank(entry);
-        return new FactPart(CardPlace.Facts, Words["card.tank"], tank.Value, tank.Note);
+        return new FactPart(CardPlace.Facts, Words["card.tank"], tank.Value, tank.Note) { HasSpareNote = true };
     }
 
     private FactPart Food(Entry entry) => new(
@@ -111,7 +116,8 @@ internal sealed class CardContentMaker(Site site)
         var cautions = CautionsOf.Entry(entry, site.Collection.Practice.Hazards).Select(c => c.Brief);
         var all = _law.Card(entry) is { } law ? cautions.Prepend(law) : cautions;
         return [.. all.Select((text, i) => new CautionPart(
-            Words.Say("card.caution", ("number", (i + 1).ToString(CultureInfo.InvariantCulture))), text, i == 0))];
+            Words.Say("card.caution", ("number", (i + 1).ToString(CultureInfo.InvariantCulture))),
+            [.. LatinRuns.Of(text).Select(r => new TypeRun(r.Text, r.IsLatin ? Face.Latin : Face.Plain))], i == 0))];
     }
 
     private static string Capital(string name) =>

@@ -53,8 +53,7 @@ internal sealed class LawMaker(Site site)
         (string, string)[] all =
         [
             ("effect", Words[$"law_effect.{rule.Effect}"]), ("list", list.Title.Value), ("clause", rule.Clause),
-            ("taxon", rule.Name.Value), ("state", State(list)), ("territory", list.Territory),
-            ("note", rule.Note is { } note ? Words.Say("law.note", ("note", note)) : ""),
+            ("taxon", rule.Name.Value), ("state", State(outcome)), ("territory", list.Territory),
             ("about", list.About ?? ""),
         ];
         var template = Words[sentence];
@@ -70,6 +69,11 @@ internal sealed class LawMaker(Site site)
         var key = list.Extent == ListExtent.Part ? "law.part" : "law.dated";
         return Words.Say(key, ("list", list.Title.Value), ("state", State(list)));
     }
+
+    /// <summary>What a rule says of itself goes before the day of the list, which may be older than the rule.</summary>
+    private string State(ListOutcome outcome) => outcome.Rule?.Note is { } note
+        ? Words.Say("law.noted", ("note", note), ("state", State(outcome.List)))
+        : State(outcome.List);
 
     private string State(RegulationList list) => list.Checked is { } day
         ? Words.Say("law.as_of", ("day", DateText.Of(day.Value, Words)))

@@ -24,6 +24,7 @@ internal sealed class NeedData(Site site, Acquaintances mates)
         sides = Ends(TankText.PossibleSide),
         volumes = Ends(TankText.PossibleVolume),
         group = mates.Mates.Select(m => m.Group),
+        company = mates.Mates.Select(m => m.GroupKind.ToString()),
         volume = mates.Mates.Select(m => m.Housing.Volume),
         folds = new NeedFolds(site.Words).Make(mates.Mates)
             .Select(f => new { label = f.Label, of = f.Of, words = f.Words, table = f.Table }),

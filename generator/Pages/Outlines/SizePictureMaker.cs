@@ -14,10 +14,10 @@ internal sealed class SizePictureMaker(Words words, UnitSystem units)
 
     /// <summary>Rulers in the unit of their strokes: end, strokes, figures.</summary>
     private static readonly (int End, int Stroke, int Figure)[] Centimetres =
-        [(10, 1, 2), (20, 1, 5), (40, 5, 10), (100, 10, 20), (300, 50, 100)];
+        [(10, 1, 2), (20, 1, 5), (40, 5, 10), (100, 10, 20), (150, 10, 50), (300, 50, 100)];
 
     private static readonly (int End, int Stroke, int Figure)[] Inches =
-        [(4, 1, 1), (8, 1, 2), (16, 1, 4), (40, 4, 8), (120, 12, 24)];
+        [(4, 1, 1), (8, 1, 2), (16, 1, 4), (40, 4, 8), (60, 6, 12), (120, 12, 24)];
 
     public SizePicture Make(Entry entry, string length)
     {

@@ -15,13 +15,21 @@ internal sealed class BagBoxMaker(Site site)
     {
         var outcome = Judge(arrival, bag);
         return new BagBox(
-            Words.Say("docket.bag", ("system", bag.System.Value)),
+            bag.Tank is { } tank
+                ? Words.Say("docket.bag_of_tank", ("tank", tank.Value))
+                : Words.Say("docket.bag", ("system", bag.System!.Value)),
             [.. Facts(arrival, bag)],
             outcome is null ? Words["docket.bag_unjudged"] : _sentences.Advice(outcome),
             outcome is null ? [] : [.. _sentences.Reasons(outcome)]);
     }
 
     public string Note => _sentences.Always;
+
+    /// <summary>How to open the bag of a batch, in few words; what to measure first where nobody has.</summary>
+    public string Brief(Arrival arrival, Batch batch) =>
+        arrival.BagOf(batch) is not { } bag ? Words["docket.bag_unmeasured"]
+        : Judge(arrival, bag) is { } outcome ? Words[$"bag_advice.{outcome.Advice}"]
+        : Words["docket.bag_unjudged"];
 
     /// <summary>Nothing where the bag's temperature is unknown or its figures are beyond the sums.</summary>
     private BagOutcome? Judge(Arrival arrival, MeasuredBag bag)
@@ -35,12 +43,14 @@ internal sealed class BagBoxMaker(Site site)
             Alkalinity = Worst<CarbonateHardness>(bag.CarbonateHardness),
             UnderWay = arrival.HoursClosed(bag) is { } hours ? Elapsed.FromHours(hours) : null,
         };
-        var judged = BagCheck.Judge(reading, Receiving(bag.System.Value), site.Collection.Store.WaterLimits);
+        var judged = BagCheck.Judge(reading, Receiving(bag), site.Collection.Store.WaterLimits);
         return judged.Ok ? judged.Value : null;
     }
 
-    private ReceivingWater Receiving(string system)
+    /// <summary>Of a tank with a filter of its own nothing is recorded.</summary>
+    private ReceivingWater Receiving(MeasuredBag bag)
     {
+        var system = bag.Tank is null ? bag.System!.Value : "";
         var water = site.Collection.Store.Systems.FirstOrDefault(s => s.Name == system);
         StatedRange? Figure(string field) => water?.Figures.GetValueOrDefault(field);
         return new ReceivingWater(system)

@@ -48,8 +48,10 @@ internal sealed class BagSentences(Words words)
     {
         BagCaution.AcidityApart => words.Say("bag_caution.AcidityApart", ("rise", Signed(outcome.Rise!.Value.InPH)),
             ("ratio", Number(outcome.HydrogenRatio!.Value))),
-        BagCaution.WarmthApart => words.Say("bag_caution.WarmthApart",
-            ("kelvin", Signed(outcome.Warming!.Value.InKelvins)), ("minutes", Minutes(outcome.Afloat!.Value))),
+        BagCaution.WarmthApart => words.Say(
+            $"bag_caution.{(outcome.Warming!.Value.InKelvins > 0 ? "Warmer" : "Cooler")}",
+            ("degrees", Tenth(Math.Abs(outcome.Warming!.Value.InKelvins))),
+            ("minutes", Minutes(outcome.Afloat!.Value))),
         BagCaution.HarmsNow or BagCaution.NotMeasured or BagCaution.NoAirstone or BagCaution.SourcesDisagree =>
             words[$"bag_caution.{caution}"],
     };

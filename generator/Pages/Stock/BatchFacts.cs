@@ -9,12 +9,20 @@ internal sealed class BatchFacts(Site site)
 {
     private Words Words => site.Words;
 
+    /// <summary>The species, or the supplier's own words while nobody knows it.</summary>
+    public string Name(Batch batch) =>
+        batch.Entry is { } name && site.Collection.Find(name.Value) is { } entry
+            ? entry.VernacularName
+            : Words.Say("docket.quoted", ("said", batch.Said.Value));
+
     /// <summary>How many there are by the last count; empty before the bags are opened.</summary>
     public string Count(Batch batch) => batch.Left is { } left ? Words.Count("stock.count", left) : "";
 
     /// <summary>Strain, size and sex, but nothing that the list leaves open.</summary>
-    public string Kind(Batch batch) => Join(
-        batch.Strain is { } strain && !batch.IsOpen(strain) ? $"“{strain}”" : "", Size(batch), Sex(batch));
+    public string Kind(Batch batch) => Join(Strain(batch), Size(batch), Sex(batch));
+
+    /// <summary>Strain and sex, which a price is for, and how many.</summary>
+    public string Counted(Batch batch) => Join(Strain(batch), Sex(batch), Count(batch));
 
     /// <summary>Caught or bred, and where: a question that customers ask first of all.</summary>
     public string Source(Batch batch) => batch.Place is { } place && !batch.IsOpen(place)
@@ -31,6 +39,9 @@ internal sealed class BatchFacts(Site site)
 
     public string Sentence(Delivery delivery) => Join(
         Count(delivery.Batch), Kind(delivery.Batch), Source(delivery.Batch), Price(delivery.Batch));
+
+    private static string Strain(Batch batch) =>
+        batch.Strain is { } strain && !batch.IsOpen(strain) ? $"“{strain}”" : "";
 
     /// <summary>Customers are told what a length includes, not its abbreviation.</summary>
     private string Size(Batch batch) => batch.Size is { Low: { } low, High: { } high } size

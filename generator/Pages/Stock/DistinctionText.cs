@@ -13,8 +13,8 @@ internal sealed class DistinctionText(Site site)
     {
         FigureDistinction figure => new Telling(
             Words.Say($"telling.{(figure.IsHigh ? "high" : "low")}_{figure.Topic}", ("others", Beaten(entry, figure))),
-            Words.Say("telling.figure", ("own", Show(figure, figure.Value)),
-                ("next", figure.NextEntry.VernacularName), ("figure", Show(figure, figure.Next)))),
+            Words.Say("telling.figure", ("own", Show(figure, figure.Value, entry)),
+                ("next", figure.NextEntry.VernacularName), ("figure", Show(figure, figure.Next, figure.NextEntry)))),
         WordDistinction word => new Telling(
             Words.Say($"telling.word_{word.Topic}", ("word", Word(word, word.Word)), ("others", Sharing(entry, word))),
             Words.Say("telling.sheet", ("words",
@@ -51,7 +51,7 @@ internal sealed class DistinctionText(Site site)
         ? CountryName.Of(word, Words)
         : Words[$"{distinction.Topic}.{word}"];
 
-    private string Show(FigureDistinction figure, TraitValue value) => value.Stated is { } stated
+    private string Show(FigureDistinction figure, TraitValue value, Entry of) => value.Stated is { } stated
         ? site.Quantities.Show(stated, figure.Topic is "length" or "tank" ? Rounding.Upward : Rounding.Inward).First
-        : Words.Count("fact.group", (int)value.Number);
+        : new EntryFacts(site).Group(of).Value;
 }

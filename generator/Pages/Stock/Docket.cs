@@ -52,6 +52,6 @@ public sealed record BagBox(
 /// <param name="Waters">Each system of the shop: whether it suits, and why not.</param>
 /// <param name="Alive">The count, or empty where it is to be filled in by hand.</param>
 public sealed record DocketLine(
-    string Place, string Said, string VernacularName, string ScientificName, IReadOnlyList<string> Alarm,
+    string Place, string Said, string VernacularName, string ScientificName, IReadOnlyList<LatinText> Alarm,
     string Promised, string Alive, IReadOnlyList<Fact> Facts, IReadOnlyList<Fact> Waters,
     IReadOnlyList<LatinText> Cautions);

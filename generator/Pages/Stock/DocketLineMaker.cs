@@ -13,6 +13,8 @@ internal sealed class DocketLineMaker(Site site)
     private readonly HousingText _housing = new(site);
     private readonly LawAlarm _law = new(site);
     private readonly StaffCautions _cautions = new(site);
+    private readonly HazardAlarm _hazards = new(site);
+    private readonly BagBoxMaker _bags = new(site);
 
     private Words Words => site.Words;
 
@@ -27,17 +29,18 @@ internal sealed class DocketLineMaker(Site site)
                 : batch.Said.Value,
             entry?.VernacularName ?? Words[batch.Entry is null ? "docket.unnamed" : "docket.draft"],
             entry?.ScientificName.Value.ToString() ?? "",
-            [.. Alarms(arrival, batch, entry)],
+            [.. Alarms(arrival, batch, entry).Select(a => new LatinText(a))],
             batch.Count is { } count ? DocketMaker.Number(count.Value) : Words["sentence.unknown"],
             batch.Alive is { } alive ? DocketMaker.Number(alive.Value) : "",
             [.. Known(arrival, batch, entry), .. Urgency(place)],
             entry is null ? [] : [.. _housing.All(new Delivery(arrival, batch), entry)],
-            entry is null ? [] : [.. _cautions.Of(entry).Select(c => new LatinText(c))]);
+            [.. (entry is null ? _hazards.Of(batch) : _cautions.Of(entry)).Select(c => new LatinText(c))]);
     }
 
     private IEnumerable<Fact> Known(Arrival arrival, Batch batch, Entry? entry)
     {
         yield return Place(batch);
+        yield return new Fact(Words["docket.bag_here"], _bags.Brief(arrival, batch));
         yield return Release(new Delivery(arrival, batch));
         if (entry is not null)
         {
@@ -66,7 +69,7 @@ internal sealed class DocketLineMaker(Site site)
         return new Fact(
             Words["docket.release"], DateText.Of(release.Day, Words),
             release.Last is { } last
-                ? Words.Say("docket.because", ("said", last.Batch.Said.Value),
+                ? Words.Say("docket.because", ("fish", _batches.Name(last.Batch)),
                     ("supplier", last.Arrival.Supplier.Value), ("day", DateText.Of(last.Arrival.Date.Value, Words)))
                 : "");
     }
@@ -83,7 +86,7 @@ internal sealed class DocketLineMaker(Site site)
         [
             place.Loading is { } loading ? Words.Say("docket.loading", ("grams", Gram(loading))) : "",
             place.Hours is { } hours ? Words.Say("docket.hours", ("hours", DocketMaker.Round(hours))) : "",
-            place.Difference is { } kelvin ? Words.Say("docket.difference", ("kelvin", Kelvin(kelvin))) : "",
+            place.Difference is { } kelvin ? Words.Say("docket.difference", ("degrees", Degrees(kelvin))) : "",
         ];
         List<string> known = [.. parts.Where(p => p.Length > 0)];
         if (known.Count > 0)
@@ -116,5 +119,5 @@ internal sealed class DocketLineMaker(Site site)
     private static string Gram(double grams) =>
         grams.ToString(grams < 10 ? "0.0" : "0", CultureInfo.InvariantCulture);
 
-    private static string Kelvin(double kelvin) => kelvin.ToString("0.#", CultureInfo.InvariantCulture);
+    private static string Degrees(double kelvin) => kelvin.ToString("0.#", CultureInfo.InvariantCulture);
 }

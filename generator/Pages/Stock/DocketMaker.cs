@@ -73,8 +73,8 @@ internal sealed class DocketMaker(Site site)
         where last is not null
         select new Fact(
             name, DateText.Of(last.End, Words),
-            Words.Say("docket.because", ("said", last.Batch.Said.Value), ("supplier", last.Arrival.Supplier.Value),
-                ("day", DateText.Of(last.Arrival.Date.Value, Words))));
+            Words.Say("docket.because", ("fish", new BatchFacts(site).Name(last.Batch)),
+                ("supplier", last.Arrival.Supplier.Value), ("day", DateText.Of(last.Arrival.Date.Value, Words))));
 
     private string Moment(DateTime moment) => Words.Say("docket.moment",
         ("day", DateText.Of(DateOnly.FromDateTime(moment), Words)),

@@ -13,6 +13,7 @@ namespace CareSheets.Pages.Stock;
 internal sealed class LawAlarm(Site site)
 {
     private readonly LawMaker _law = new(site);
+    private readonly MeantFishes _meant = new(site.Collection);
 
     /// <summary>The strictest list that binds the shop and names the species.</summary>
     public string? Of(Entry entry) => _law.Staff(AskedTaxon.Of(entry));
@@ -21,8 +22,7 @@ internal sealed class LawAlarm(Site site)
     {
         if (entry is not null)
             return Of(entry) is { } listed ? [listed] : [];
-        var guessed = batch.Perhaps.Select(p => site.Collection.Find(p.Value)).OfType<Entry>()
-            .Select(e => (Name: e.ScientificName.Value.ToString(), Law: Of(e)));
+        var guessed = _meant.Entries(batch).Select(e => (Name: e.ScientificName.Value.ToString(), Law: Of(e)));
         var read = Names($"{batch.Entry?.Value} {batch.Said.Value}")
             .Select(n => (Name: n.ToString(), Law: _law.Staff(AskedTaxon.Of(n))));
         return guessed.Concat(read).Where(f => f.Law is not null).DistinctBy(f => f.Law)

@@ -1,7 +1,7 @@
 namespace CareSheets.Paper.Layout;
 
 /// <summary>What a card has to show.</summary>
-/// <param name="Parts">The most important first: what does not fit drops from the end.</param>
+/// <param name="Parts">The most important first: what finds no room drops, the least important first.</param>
 /// <param name="Foot">The shop and the day, which every card carries with its mark.</param>
 public sealed record CardContent(HeadPart Head, IReadOnlyList<ICardPart> Parts, CardFoot Foot)
 {

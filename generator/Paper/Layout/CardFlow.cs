@@ -12,7 +12,7 @@ internal sealed class CardFlow(
     private const double Wide = 1.15;
 
     /// <summary>The right column's share of the width; larger cards keep lines beside the code long.</summary>
-    private const double RightShare = 0.385;
+    private const double RightShare = 0.37;
     private const double LargerRightShare = 0.41;
 
     /// <summary>Lines shorter than this, in mm, are not set beside the code.</summary>
@@ -31,7 +31,9 @@ internal sealed class CardFlow(
     private bool IsWide => width >= height * Wide;
 
     /// <summary>Of the column that the names stand in.</summary>
-    private double Left => IsWide ? width - Right - (type.Gap * 2.4) : width;
+    private double Left => IsWide ? width - Right - ColumnGap : width;
+
+    private double ColumnGap => Points.ToMillimetres(type.Floor) * (type.IsForAfar ? 1.3 : 1.1);
 
     /// <summary>Whether the card can show only the beginning of a name.</summary>
     public bool CutsNames => content.Head.IsCut(Left, type, height * CardSections.MostHead);
@@ -52,24 +54,30 @@ internal sealed class CardFlow(
 
     /// <summary>
     /// As many cautions as fit go under the water, the most important first; the others under the facts.
+    /// Facts go there too, the least important first, where the left has no room for all.
     /// </summary>
     private IReadOnlyList<Ink>? LayWide()
     {
         var foot = _sections.Foot(Left, mark);
-        var sections = _sections.Make(isStacked: true).ToList();
-        var cautions = sections.Find(s => s.Place == CardPlace.Cautions)?.Pieces ?? [];
-        var others = sections.ToLookup(s => s.Place);
-        for (var moved = cautions.Count; moved >= 0; moved--)
+        var sections = _sections.Make(isStacked: true).ToLookup(s => s.Place);
+        var (facts, cautions) = (Pieces(sections[CardPlace.Facts]), Pieces(sections[CardPlace.Cautions]));
+        var left = new CardColumn(0, Left, height - foot.Height - type.Gap);
+        for (var kept = facts.Count; kept >= 0; kept--)
         {
-            var first = new CardColumn(0, Left, height - foot.Height - type.Gap).Fill(
-            [
-                .. others[CardPlace.Head], .. others[CardPlace.Size], .. others[CardPlace.Facts],
-                .. Some([.. cautions.Skip(moved)]),
-            ], type.Gap);
-            var second = RightColumn().Fill(
-                [.. others[CardPlace.Water], .. Some([.. cautions.Take(moved)])], type.Gap);
-            if (first is not null && second is not null)
-                return Whole([.. first, .. second], foot);
+            for (var moved = cautions.Count; moved >= 0; moved--)
+            {
+                var second = RightColumn().Fill(
+                [
+                    .. sections[CardPlace.Water], .. Some(CardPlace.Facts, facts.Skip(kept)),
+                    .. Some(CardPlace.Cautions, cautions.Take(moved)),
+                ], type.Gap);
+                if (second is not null && left.Fill(
+                [
+                    .. sections[CardPlace.Head], .. sections[CardPlace.Size],
+                    .. Some(CardPlace.Facts, facts.Take(kept)), .. Some(CardPlace.Cautions, cautions.Skip(moved)),
+                ], type.Gap) is { } first)
+                    return Whole([.. first, .. second], foot);
+            }
         }
         return null;
     }
@@ -84,8 +92,14 @@ internal sealed class CardFlow(
 
     private double Beside(double column) => column - CodeSide - CodeQuiet;
 
-    private static IEnumerable<CardSection> Some(IReadOnlyList<Func<double, Block>> cautions) =>
-        cautions.Count == 0 ? [] : [new CardSection(CardPlace.Cautions, cautions)];
+    private static IReadOnlyList<Func<double, Block>> Pieces(IEnumerable<CardSection> sections) =>
+        [.. sections.SelectMany(s => s.Pieces)];
+
+    private static IEnumerable<CardSection> Some(CardPlace place, IEnumerable<Func<double, Block>> pieces)
+    {
+        IReadOnlyList<Func<double, Block>> some = [.. pieces];
+        return some.Count == 0 ? [] : [new CardSection(place, some)];
+    }
 
     private IReadOnlyList<Ink> Whole(IReadOnlyList<Ink> inks, Block foot) =>
         [.. inks, .. foot.At(0, height - foot.Height), .. _code?.At(width, height) ?? []];

@@ -1,8 +1,8 @@
 namespace CareSheets.Paper.Layout;
 
 /// <summary>
-/// Fits content to a card. First smaller type, down to the floor of the card's size; then parts drop
-/// from the end, whole, until the rest fits. Nothing is ever set smaller, cut off or laid over.
+/// Fits content to a card. First smaller type, the names' above all, down to the floor of the card's size;
+/// then parts drop whole, the least important first. Nothing is ever set smaller, cut off or laid over.
 /// </summary>
 public sealed class CardPlanner
 {
@@ -25,26 +25,34 @@ public sealed class CardPlanner
 
     private CardPlan Plan()
     {
-        var withoutCode = _content.Parts.Where(p => p is not CodePart).ToList();
-        if (_content.Parts.OfType<CodePart>().FirstOrDefault() is not { } code || !code.HasRoom(Width, Height))
-            return Fit(withoutCode);
-        // A code that finds no room must not push out what is less important and does.
-        var plan = Fit(_content.Parts);
-        return plan.Dropped.Contains(code.Name) ? Fit(withoutCode) : plan;
+        IReadOnlyList<ICardPart> shown = [.. Chosen()];
+        return _types.Select(type => Lay(shown, type)).FirstOrDefault(plan => plan is { HasWholeNames: true })
+            ?? Lay(shown, _types[^1])
+            ?? throw new InvalidOperationException($"Not even names fit on {_card}.");
     }
 
-    private CardPlan Fit(IReadOnlyList<ICardPart> parts)
+    /// <summary>
+    /// What finds room, tried in the tightest type, the most important first. What does not takes with it
+    /// what stands behind it in the same place, so that no lesser caution is shown without a graver one;
+    /// what belongs elsewhere may still use the room.
+    /// </summary>
+    private List<ICardPart> Chosen()
     {
-        for (var kept = parts.Count; kept >= 0; kept--)
+        var shown = new List<ICardPart>();
+        var full = new HashSet<CardPlace>();
+        foreach (var part in _content.Parts.Where(p => p is not CodePart code || code.HasRoom(Width, Height)))
         {
-            // In the tightest type first: what does not fit there fits in none, and drops.
-            IReadOnlyList<ICardPart> shown = [.. parts.Take(kept)];
-            if (Lay(shown, _types[^1]) is { } tight)
-                return _types.Select(type => Lay(shown, type))
-                    .FirstOrDefault(plan => plan is { HasWholeNames: true }) ?? tight;
+            if (full.Contains(part.Place))
+                continue;
+            if (new[] { part, part.Shorter }.FirstOrDefault(p => p is not null && Fits([.. shown, p])) is { } fitting)
+                shown.Add(fitting);
+            else
+                full.Add(part.Place);
         }
-        throw new InvalidOperationException($"Not even names fit on {_card}.");
+        return shown;
     }
+
+    private bool Fits(IReadOnlyList<ICardPart> parts) => Lay(parts, _types[^1]) is not null;
 
     private CardPlan? Lay(IReadOnlyList<ICardPart> shown, CardType type)
     {
@@ -52,6 +60,7 @@ public sealed class CardPlanner
         var flow = new CardFlow(Width, Height, type, _content, shown, mark);
         return flow.Lay() is not { } inks ? null : new CardPlan(
             _card, type, [.. inks.Select(i => i.Move(_margin, _margin))], mark,
-            [.. _content.Parts.Except(shown).Select(p => p.Name)], !flow.CutsNames);
+            [.. _content.Parts.Where(p => !shown.Contains(p) && !shown.Contains(p.Shorter)).Select(p => p.Name)],
+            !flow.CutsNames);
     }
 }

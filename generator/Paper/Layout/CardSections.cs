@@ -15,13 +15,13 @@ internal sealed class CardSections(CardContent content, IReadOnlyList<ICardPart>
     public IEnumerable<CardSection> Make(bool isStacked)
     {
         yield return new(CardPlace.Head,
-            [w => content.Head.Lay(w, _type, height * MostHead), .. Each(CardPlace.Head)]);
+            [Kept(w => content.Head.Lay(w, _type, height * MostHead)), .. Each(CardPlace.Head)]);
         if (parts.OfType<WaterPart>().ToList() is { Count: > 0 } water)
             yield return new(CardPlace.Water,
-                [w => isStacked ? WaterPart.Stack(water, w, _type) : WaterPart.LayAll(water, w, _type)]);
+                [Kept(w => isStacked ? WaterPart.Stack(water, w, _type) : WaterPart.LayAll(water, w, _type))]);
         // The picture brings the length's words with it.
         if (Of(CardPlace.Size).LastOrDefault() is { } size)
-            yield return new(CardPlace.Size, [w => size.Lay(w, _type)]);
+            yield return new(CardPlace.Size, [Kept(w => size.Lay(w, _type))]);
         foreach (var place in new[] { CardPlace.Facts, CardPlace.Cautions })
         {
             if (Of(place).Any())
@@ -61,7 +61,14 @@ internal sealed class CardSections(CardContent content, IReadOnlyList<ICardPart>
     private IEnumerable<ICardPart> Of(CardPlace place) => parts.Where(p => p.Place == place);
 
     private IEnumerable<Func<double, Block>> Each(CardPlace place) =>
-        Of(place).Select(part => (Func<double, Block>)(w => part.Lay(w, _type)));
+        Of(place).Select(part => Kept(w => part.Lay(w, _type)));
+
+    /// <summary>Laid once in each width, for places are tried out.</summary>
+    private static Func<double, Block> Kept(Func<double, Block> lay)
+    {
+        var laid = new Dictionary<double, Block>();
+        return width => laid.TryGetValue(width, out var block) ? block : laid[width] = lay(width);
+    }
 
     private static double WidestLabel(IEnumerable<ICardPart> parts, CardType type)
     {

@@ -8,17 +8,30 @@ namespace CareSheets.Paper.Layout;
 public sealed record CardType(double Floor, double Body, double Name, double Scientific, double Figure)
 {
     /// <summary>
-    /// Steps from roomy to tight, as multiples of the floor: body, name, scientific, figure; and the
+    /// Steps from roomy to tight, as multiples of the floor: body, name, scientific, figure, gap; and the
     /// picture's share of the card's height.
     /// </summary>
-    private static readonly (double Body, double Name, double Scientific, double Figure, double Picture)[] Steps =
+    private static readonly
+        (double Body, double Name, double Scientific, double Figure, double Gap, double Picture)[] Steps =
     [
-        (1.3, 3.4, 1.75, 2.0, 0.17), (1.2, 3.1, 1.65, 1.85, 0.17), (1.1, 2.8, 1.5, 1.7, 0.15),
-        (1, 2.5, 1.4, 1.5, 0.13), (1, 2.1, 1.3, 1.35, 0.11), (1, 1.7, 1.15, 1.2, 0.09),
-        (1, 1.7, 1.15, 1.2, 0.07),
+        (1.3, 3.4, 1.75, 2.0, 0.55, 0.17), (1.2, 3.1, 1.65, 1.85, 0.55, 0.17), (1.1, 2.8, 1.5, 1.7, 0.55, 0.15),
+        (1, 2.5, 1.4, 1.5, 0.55, 0.13), (1, 2.1, 1.3, 1.35, 0.55, 0.11), (1, 1.7, 1.15, 1.2, 0.55, 0.09),
+        (1, 1.45, 1.05, 1.1, 0.4, 0.09), (1, 1.45, 1.05, 1.1, 0.4, 0.07),
     ];
 
+    /// <summary>No smaller, in floors, is a name that is read from a metre, unless one line asks for it.</summary>
+    private const double LeastForAfar = 1.7;
+
+    /// <summary>The floor, in points, of cards that are read from a metre.</summary>
+    private const double Afar = 9;
+
     private const double Taller = 1.5;
+
+    /// <summary>From this multiple of the floor on, a name is rather smaller than in two lines.</summary>
+    private const double InOneLine = 2.1;
+
+    /// <summary>Whether room is so short that a name takes one line, if smaller type makes that possible.</summary>
+    public bool HasNameInOneLine => Name <= Floor * InOneLine;
 
     /// <summary>Between sections, in mm; more where the card has room left.</summary>
     public double Gap { get; init; }
@@ -39,7 +52,7 @@ public sealed record CardType(double Floor, double Body, double Name, double Sci
     /// Whether the card is read from a metre, so that the grown length and the gravest caution stand out. A
     /// smaller one is read at a hand's reach, and gives that room, and the shop's name, to more facts.
     /// </summary>
-    public bool IsForAfar => Floor >= 9;
+    public bool IsForAfar => Floor >= Afar;
 
     /// <summary>
     /// The smallest type: 9 pt from A6 upwards, 8 pt on A7, 7.5 pt on tickets that are read at a hand's
@@ -48,7 +61,7 @@ public sealed record CardType(double Floor, double Body, double Name, double Sci
     /// </summary>
     public static double FloorOf(PaperSize card) => card.ShortSide switch
     {
-        >= 95 => 9,
+        >= 95 => Afar,
         >= 65 => 8,
         _ => 7.5,
     };
@@ -64,9 +77,10 @@ public sealed record CardType(double Floor, double Body, double Name, double Sci
     {
         var floor = FloorOf(card);
         return [.. Steps.Select(s => new CardType(
-            floor, s.Body * floor, s.Name * floor, s.Scientific * floor, s.Figure * floor)
+            floor, s.Body * floor, Math.Max(s.Name, floor >= Afar ? LeastForAfar : 0) * floor,
+            s.Scientific * floor, s.Figure * floor)
         {
-            Gap = Points.ToMillimetres(floor) * 0.55,
+            Gap = Points.ToMillimetres(floor) * s.Gap,
             Picture = card.Height * s.Picture,
             TallPicture = card.Height * (s == Steps[^1] ? s.Picture : s.Picture * Taller),
         })];

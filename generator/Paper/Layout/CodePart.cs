@@ -17,7 +17,12 @@ public sealed record CodePart(string Name, QrCode Code, string Caption) : ICardP
     private const double HighestShare = 0.55;
     private const double RoomyShare = 0.46;
 
+    /// <summary>Whether its modules are the smallest, for want of room.</summary>
+    public bool IsSmall { get; init; }
+
     public CardPlace Place => CardPlace.Corner;
+
+    public ICardPart? Shorter => IsSmall ? null : this with { IsSmall = true };
 
     public IEnumerable<string> Texts => [Code.Address];
 
@@ -39,7 +44,8 @@ public sealed record CodePart(string Name, QrCode Code, string Caption) : ICardP
         yield return new InkShape(width - side, height - side, module, module, Code.Path, Caption);
     }
 
-    private double Module(double width, double height) => Fits(Roomy, width, height, RoomyShare) ? Roomy : Least;
+    private double Module(double width, double height) =>
+        !IsSmall && Fits(Roomy, width, height, RoomyShare) ? Roomy : Least;
 
     private bool Fits(double module, double width, double height, double highest)
     {

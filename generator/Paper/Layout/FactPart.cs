@@ -7,7 +7,12 @@ public sealed record FactPart(
 {
     private const double OfFigure = 0.85;
 
+    /// <summary>Whether the value holds without the note, which then goes first where room is short.</summary>
+    public bool HasSpareNote { get; init; }
+
     public string Name => Label;
+
+    public ICardPart? Shorter => HasSpareNote && Note.Length > 0 ? this with { Note = "" } : null;
 
     public IEnumerable<string> Texts => [Label, Value, Note];
 

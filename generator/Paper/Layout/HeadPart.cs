@@ -12,7 +12,7 @@ public sealed record HeadPart(string Vernacular, string Scientific)
     public IEnumerable<string> Texts => [Vernacular, Scientific];
 
     /// <summary>
-    /// The name is as large as the step allows in two lines of whole words. What would be higher than
+    /// The name is as large as the step allows in two lines of whole words, or in one. What would be higher than
     /// <paramref name="most"/> is cut, with three points at its end.
     /// </summary>
     public Block Lay(double width, CardType type, double most)
@@ -28,16 +28,21 @@ public sealed record HeadPart(string Vernacular, string Scientific)
     public bool IsCut(double width, CardType type, double most) =>
         Lay(width, type, most).Height < Lay(width, type, double.MaxValue).Height;
 
-    private double NamePoints(double width, CardType type)
+    /// <summary>In one line where room is short and its type can be made so small.</summary>
+    private double NamePoints(double width, CardType type) =>
+        (type.HasNameInOneLine ? LargestPoints(width, type, 1) : null) ?? LargestPoints(width, type, 2)
+        ?? type.Floor * Smallest;
+
+    /// <summary>The largest type in which whole words take so many lines, if there is one.</summary>
+    private double? LargestPoints(double width, CardType type, int lines)
     {
-        var least = type.Floor * Smallest;
-        for (var points = type.Name; points > least; points *= Finer)
+        for (var points = type.Name; points > type.Floor * Smallest; points *= Finer)
         {
             var size = Points.ToMillimetres(points);
             if (LineBreaker.KeepsWhole(Vernacular, Face.Bold, size, width) &&
-                LineBreaker.Break(Vernacular, Face.Bold, size, width).Count <= 2)
+                LineBreaker.Break(Vernacular, Face.Bold, size, width).Count <= lines)
                 return points;
         }
-        return least;
+        return null;
     }
 }

@@ -1,6 +1,6 @@
 namespace CareSheets.Paper.Layout;
 
-/// <summary>Something a card shows as a whole or not at all.</summary>
+/// <summary>Something that a card shows or not, as a whole.</summary>
 public interface ICardPart
 {
     CardPlace Place { get; }
@@ -10,6 +10,9 @@ public interface ICardPart
 
     /// <summary>All it says, for the mark of the card's content.</summary>
     IEnumerable<string> Texts { get; }
+
+    /// <summary>What is shown where the whole finds no room; nothing where it is shown whole or not at all.</summary>
+    ICardPart? Shorter => null;
 
     Block Lay(double width, CardType type);
 }

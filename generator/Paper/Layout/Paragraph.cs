@@ -24,6 +24,30 @@ internal static class Paragraph
             new InkText(0, (Ascent + (i * Leading)) * size, size, face, line))]);
     }
 
+    /// <summary>A text in several faces of one size.</summary>
+    public static Block Lay(IReadOnlyList<TypeRun> runs, double points, double width)
+    {
+        var size = Points.ToMillimetres(points);
+        var lines = LineBreaker.Break(runs, size, width);
+        return new Block(lines.Count * Leading * size, [.. lines.SelectMany((line, i) =>
+            Line(line, size).Select(ink => ink.Move(0, (Ascent + (i * Leading)) * size)))]);
+    }
+
+    /// <summary>Runs side by side on a base line, without the spaces between them, which a drawing collapses.</summary>
+    private static IEnumerable<Ink> Line(IReadOnlyList<TypeRun> line, double size)
+    {
+        var x = 0.0;
+        foreach (var run in line)
+        {
+            var before = run.Text.Length - run.Text.TrimStart().Length;
+            var seen = run.Text.Trim();
+            if (seen.Length > 0)
+                yield return new InkText(
+                    x + FaceWidths.Of(run.Text.AsSpan(0, before), run.Face, size), 0, size, run.Face, seen);
+            x += FaceWidths.Of(run.Text, run.Face, size);
+        }
+    }
+
     /// <summary>As many lines as the height takes, at least one; what is cut off shows as three points.</summary>
     public static Block Cut(string text, Face face, double points, double width, double most)
     {

@@ -54,6 +54,9 @@ internal sealed class PracticeBinder(EntrySchema schema, DiagnosticBag bag)
             fields.Text("brief") is { } brief && !Lost(fields.Node("when"), when) &&
             fields.Text("kind") is { } kind && HazardKinds.TryGetValue(kind.Value, out var known)
             ? new Hazard(name, known, says.Value, brief.Value, evidence, when, Told(fields))
+            {
+                Called = [.. fields.Texts("called").Select(t => t.Value)],
+            }
             : null;
     }
 

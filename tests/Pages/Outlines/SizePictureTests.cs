@@ -13,7 +13,8 @@ public sealed class SizePictureTests
     [InlineData("4.5 cm TL", 180, "10 cm")]
     [InlineData("9.5 cm TL", 190, "20 cm")] // a tenth of the ruler stays free
     [InlineData("30 cm TL", 300, "40 cm")]
-    [InlineData("120 cm TL", 160, "300 cm")]
+    [InlineData("100 cm TL", 266.7, "150 cm")]
+    [InlineData("180 cm TL", 240, "300 cm")]
     [InlineData("2 in TL", 203.2, "10 cm")] // 5.08 cm
     public void It_lies_over_the_shortest_ruler_that_holds_it(string length, double across, string end)
     {

@@ -49,9 +49,9 @@ public sealed class DocketTests
     public void The_place_in_the_order_has_its_reasons()
     {
         var why = Docket.Lines[0].Facts.Single(f => f.Label == "Why here");
-        // 30 fish of 3 cm and 0.316 g each (0.0112 × 3^3.04) in 2 L; 20 °C is 2.5 K from the middle of 18–27 °C.
+        // 30 fish of 3 cm and 0.316 g each (0.0112 × 3^3.04) in 2 L; 20 °C is 2.5 °C from the middle of 18–27 °C.
         Assert.Equal(
-            "about 4.7 g of fish in a litre, closed for 26 hours, 2.5 K from the middle of its range", why.Value);
+            "about 4.7 g of fish in a litre, closed for 26 hours, 2.5\u00A0°C from the middle of its range", why.Value);
         Assert.Equal("", why.Note);
         var unknown = Docket.Lines.Single(l => l.ScientificName.Length == 0);
         Assert.Equal(
@@ -65,7 +65,7 @@ public sealed class DocketTests
         var sold = Docket.Lines.Single(l => l.Said.EndsWith("zebra danio 30", StringComparison.Ordinal))
             .Facts.Single(f => f.Label == "Sold from");
         Assert.Equal(
-            ("22 December 2026", "with “zebra danio crowded” of Larkwater Imports, 24 November 2026"),
+            ("22 December 2026", "with zebra danio of Larkwater Imports, 24 November 2026"),
             (sold.Value, sold.Note));
         Assert.Equal("Soft water", Assert.Single(Docket.Systems).Label);
     }
@@ -76,7 +76,7 @@ public sealed class DocketTests
         var counted = Docket.Lines.Single(l => l.Said.EndsWith("zebra danio 30", StringComparison.Ordinal));
         Assert.Equal(
             "3 dead in the bag and 0 more within 7 days: 10 % of 30. Look for the cause and ask a vet.",
-            counted.Alarm[^1]);
+            counted.Alarm[^1].Text);
         Assert.Equal(("30", "27"), (counted.Promised, counted.Alive));
         Assert.Equal(("30", ""), (Docket.Lines[0].Promised, Docket.Lines[0].Alive));
     }
@@ -103,7 +103,7 @@ public sealed class DocketTests
             "Opened, its un-ionised ammonia could reach ", bag.Advice, StringComparison.Ordinal);
         Assert.Contains("above the 0.05 mg/L as NH₃ that harm.", bag.Advice, StringComparison.Ordinal);
         Assert.Contains("IFAS", bag.Reasons[0], StringComparison.Ordinal);
-        Assert.Contains("The system is +5.0 K from the bag: float it about 35 minutes.", bag.Reasons);
+        Assert.Contains("The system is 5.0\u00A0°C warmer than the bag: float it about 35 minutes.", bag.Reasons);
         Assert.Contains("Not all was measured, so the figures are spans.", bag.Reasons);
     }
 
@@ -135,7 +135,7 @@ public sealed class DocketTests
             """)).At<Docket>("papers/docket-a.html").Lines;
         Assert.Equal(
             "Soft water does not suit it. pH 6.2 (kept at 6.5–8.0).",
-            Assert.Single(lines.Single(l => l.Said == "chosen").Alarm));
+            Assert.Single(lines.Single(l => l.Said == "chosen").Alarm).Text);
         var water = Assert.Single(lines.Single(l => l.Said == "open").Waters);
         Assert.Equal(
             ("Does not suit it", "Soft water: pH 6.2 (kept at 6.5–8.0)"), (water.Label, water.Value));
@@ -164,7 +164,7 @@ public sealed class DocketTests
                 """);
         });
         var lines = toy.At<Docket>("papers/docket-a.html").Lines;
-        var alarm = Assert.Single(lines.Single(l => l.Said.StartsWith("L46", StringComparison.Ordinal)).Alarm);
+        var alarm = Assert.Single(lines.Single(l => l.Said.StartsWith("L46", StringComparison.Ordinal)).Alarm).Text;
         Assert.StartsWith("If it is Hypancistrus zebra. ", alarm, StringComparison.Ordinal);
         Assert.Contains("Confirm with the authority", alarm, StringComparison.Ordinal);
         Assert.Empty(lines.Single(l => l.Said.StartsWith("Hemiodus", StringComparison.Ordinal)).Alarm);

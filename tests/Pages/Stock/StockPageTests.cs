@@ -40,7 +40,7 @@ public sealed class StockPageTests
         Assert.Equal("bred in aquaria, Wrenholt", line.Source);
         Assert.Equal("25 counted", line.Count);
         Assert.Equal("sold from 8 December 2026", line.Release);
-        Assert.Equal("2.40 each", line.Price); // the toy shop names no currency
+        Assert.Equal("2.40 per fish", line.Price); // the toy shop names no currency
     }
 
     [Theory]

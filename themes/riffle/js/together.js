@@ -87,7 +87,7 @@
     const only = names.names[chosen[0]];
     mark(find("#verdict"), verdict, chosen.length > 1
       ? say(`verdict_${words[verdict]}`)
-      : say(needs.group[chosen[0]] > 1 ? "verdict_one" : "verdict_alone", { name: only, count: needs.group[chosen[0]] }));
+      : say(`verdict_of_${needs.company[chosen[0]]}`, { name: only, count: needs.group[chosen[0]] }));
   }
 
   function showWater() {
@@ -113,7 +113,7 @@
     ]);
     const count = chosen.reduce((sum, place) => sum + needs.group[place], 0);
     lines(find("#groups"), [
-      ...chosen.map((place) => say(needs.group[place] > 1 ? "group_line" : "group_alone", { name: names.names[place], count: needs.group[place] })),
+      ...chosen.map((place) => say(`group_${needs.company[place]}`, { name: names.names[place], count: needs.group[place] })),
       ...(chosen.length > 1 ? [say("group_all", { count })] : []),
     ]);
   }
