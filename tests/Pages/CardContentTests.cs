@@ -7,7 +7,7 @@ using CareSheets.Tests.Support;
 
 namespace CareSheets.Tests.Pages;
 
-/// <summary>What a card may not leave out while it says something friendlier, in every size and of every species.</summary>
+/// <summary>What a card may not leave out while it says something friendlier, in every size.</summary>
 public sealed class CardContentTests
 {
     private static readonly CardPageMaker Maker = new(RealPages.Site);
@@ -69,7 +69,7 @@ public sealed class CardContentTests
         Assert.Empty(plan.Dropped.Intersect(["QR code", "Group", "Tank"]));
     }
 
-    /// <summary>Fresh water has less than 0.5 g/L: who merely bears salt is not told of it instead of hardness.</summary>
+    /// <summary>Fresh water has less than 0.5 g/L: who merely bears salt is told hardness instead.</summary>
     [Theory]
     [InlineData("poecilia-velifera", "General hardness")]
     [InlineData("dichotomyctere-nigroviridis", "Salinity")]

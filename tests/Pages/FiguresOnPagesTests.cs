@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using CareSheets.Pages;
 using CareSheets.Pages.Cards;
 using CareSheets.Quantities;
@@ -110,11 +111,16 @@ public sealed class FiguresOnPagesTests
     public void A_species_that_lives_alone_is_one(string field, string value, string note) =>
         Assert.Equal((value, note), Group("betta-splendens", field));
 
+    /// <param name="field">A field of the company's one line, with the value that it is given.</param>
     private static (string Value, string Note) Group(string species, string field)
     {
         var file = $"content/species/{species}.md";
-        var group = ToySite.Read(change: w => w.Write(file, System.Text.RegularExpressions.Regex.Replace(
-                File.ReadAllText(w[file]), $"(?m)^  {field.Split(':')[0]}: .*$", "  " + field)))
+        var before = new Regex($"(?<=^company: .*){field.Split(':')[0]}: [^,}}]*", RegexOptions.Multiline);
+        var group = ToySite.Read(change: w =>
+            {
+                Assert.Single(before.Matches(File.ReadAllText(w[file])));
+                w.Write(file, before.Replace(File.ReadAllText(w[file]), field));
+            })
             .Species(species).Room.Single(f => f.Label == "Company of its own kind");
         return (group.Value, group.Note);
     }

@@ -64,7 +64,8 @@ public sealed class CardPlanTests
             [
                 new FactPart(CardPlace.Facts, "Group", "one only", "fierce to its own kind"),
                 new FactPart(CardPlace.Facts, "Food", long1, ""),
-                new FactPart(CardPlace.Facts, "To others", "peaceful", ""), new CautionPart("caution 1", "Bites.", true),
+                new FactPart(CardPlace.Facts, "To others", "peaceful", ""),
+                new CautionPart("caution 1", "Bites.", true),
                 new CautionPart("caution 2", long1), new CautionPart("caution 3", "Leaps."),
             ],
         };

@@ -127,8 +127,8 @@ public sealed class WholeSiteTests
         var names = Species.Select(s => char.ToUpperInvariant(s[0]) + s[1..].Replace('-', ' ')).ToHashSet();
         foreach (var text in page.Body!.Descendants<IText>().Where(t => names.Contains(t.Data.Trim())))
             Assert.Equal("la", text.ParentElement!.Closest("[lang]")!.GetAttribute("lang"));
-        Assert.All(page.QuerySelectorAll("[lang=la]"), e =>
-            Assert.Matches("^[A-Z]([a-z]+|\\.)( [a-z-]+){0,2}$", IsSecondLine(e) ? $"X. {e.TextContent}" : e.TextContent));
+        Assert.All(page.QuerySelectorAll("[lang=la]"), e => Assert.Matches(
+            "^[A-Z]([a-z]+|\\.)( [a-z-]+){0,2}$", IsSecondLine(e) ? $"X. {e.TextContent}" : e.TextContent));
     });
 
     /// <summary>On a card every line is an element of its own, and may begin with the epithet.</summary>

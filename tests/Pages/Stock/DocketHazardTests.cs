@@ -93,7 +93,8 @@ public sealed class DocketHazardTests
         return ToySite.Read(change: w =>
         {
             Workshop.Copy(Repository.At("content"), w["content"]);
-            w.Write("content/species/hoplisoma-weitzmani.md", File.ReadAllText(w["content/species/hoplisoma-adolfoi.md"])
+            var kin = File.ReadAllText(w["content/species/hoplisoma-adolfoi.md"]);
+            w.Write("content/species/hoplisoma-weitzmani.md", kin
                 .Replace("adolfoi", "weitzmani", StringComparison.Ordinal)
                 .Replace("order: ", "draft: true\norder: ", StringComparison.Ordinal));
             w.Write("content/arrivals/2026-12-24-a.yaml",
