@@ -69,7 +69,9 @@ internal sealed class TankmatesCommand : Command<TankmatesSettings>
     private static Entry? Find(SpeciesCollection collection, string name) =>
         collection.Find(EntryNames.Slug(name)) ??
         collection.Entries.FirstOrDefault(e => e.VernacularNames.Any(
-            v => string.Equals(v.Value, name, StringComparison.OrdinalIgnoreCase)));
+            v => string.Equals(v.Value, name, StringComparison.OrdinalIgnoreCase))) ??
+        (TradeCode.Read(name) is { } code
+            ? collection.Entries.FirstOrDefault(e => e.TradeCodes.Any(c => c.Value == code)) : null);
 
     private static int WrongName(string name, SpeciesCollection collection)
     {

@@ -13,6 +13,20 @@ public static partial class TradeCode
     public static string Usual(string letters, string digits, string suffix) =>
         letters.ToUpperInvariant() + digits.TrimStart('0').PadLeft(3, '0') + suffix.ToLowerInvariant();
 
+    /// <summary>As people write a code of the usual form: with the zeros before its number and without.</summary>
+    public static IEnumerable<string> Spellings(string code)
+    {
+        var letters = code.TakeWhile(char.IsLetter).Count();
+        return new[] { code, code[..letters] + code[letters..].TrimStart('0') }.Distinct();
+    }
+
+    /// <summary>The code that the text is and nothing besides, in its usual form; else nothing.</summary>
+    public static string? Read(string text)
+    {
+        var codes = new List<string>();
+        return string.IsNullOrWhiteSpace(TakeFrom(text, codes)) && codes.Count == 1 ? codes[0] : null;
+    }
+
     /// <summary>The family of the fishes that codes of this kind are given to.</summary>
     public static string FamilyOf(string code) =>
         code.StartsWith('L') ? "Loricariidae" : "Callichthyidae";

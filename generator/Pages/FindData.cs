@@ -1,4 +1,5 @@
 using CareSheets.Collection;
+using CareSheets.Names;
 using CareSheets.Species;
 
 namespace CareSheets.Pages;
@@ -21,7 +22,7 @@ public static class FindData
         entry.VernacularNames.Select(n => n.Value)
             .Append(entry.ScientificName.Value.ToString())
             .Concat(entry.FormerNames.Select(n => n.Value.ToString()))
-            .Concat(entry.TradeCodes.Select(c => c.Value));
+            .Concat(entry.TradeCodes.SelectMany(c => TradeCode.Spellings(c.Value)));
 
     /// <summary>Its order, its family, its countries with the regions they lie in, and its waters.</summary>
     internal static IEnumerable<string> Beyond(Entry entry, Site site)

@@ -58,6 +58,10 @@ public sealed class FilterTests(BrowserFixture browser)
     [InlineData("gurami", "gourami")]
     [InlineData("chiclid", "cichlid")]
     [InlineData("danoi", "danio")]
+    [InlineData("L46", "zebra pleco")] // in entries L046
+    [InlineData("l 046", "zebra pleco")]
+    [InlineData("L-18", "gold nugget")]
+    [InlineData("LDA 22", "Panaqolus")]
     [InlineData("eel", "eel")] // no steel-blue killifish
     public async Task Plurals_and_slips_find_what_was_meant_and_names_come_first(string typed, string named)
     {

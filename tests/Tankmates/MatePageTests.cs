@@ -105,6 +105,8 @@ public sealed class MatePageTests(BrowserFixture browser)
         await Say(page, "#name-message", "No species here is called neon tetrra. Did you mean neon tetra");
         await Choose(page, "zebra danio");
         await Say(page, "#name-message", "Zebra danio is there already.");
+        await Choose(page, "L 46"); // in its entry L046
+        await Say(page, "#name-message", "Zebra pleco added.");
         await page.FillAsync("#tank-length", "0");
         await Say(page, "#tank-message", "Give all three sides");
         await page.FillAsync("#tank-width", "40");

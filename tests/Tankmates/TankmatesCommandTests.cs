@@ -89,6 +89,11 @@ public sealed class TankmatesCommandTests
         Assert.Contains(offered, errors, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("L46")]
+    [InlineData("lda 022")]
+    public void A_code_of_the_trade_is_a_name(string typed) => Assert.Equal((0, ""), Call(Repository.Root, typed));
+
     [Fact]
     public void The_same_twice_by_two_names_is_one_species()
     {

@@ -40,9 +40,14 @@
     };
   });
 
-  /** Its words, small and without accents, so that "inle" finds "Inlé". @param {string} text @returns {string[]} */
+  /**
+   * Its words, small and without accents, so that "inle" finds "Inlé"; a code of the trade is one word, so that
+   * "L 46" finds L46.
+   * @param {string} text
+   * @returns {string[]}
+   */
   function split(text) {
-    return text.normalize("NFD").replace(/\p{M}|['’]/gu, "").toLowerCase().split(/[^\p{L}\p{N}]+/u).filter(Boolean);
+    return text.replace(/\b(L|LDA|C|CW)[ -](?=\d)/gi, "$1").normalize("NFD").replace(/\p{M}|['’]/gu, "").toLowerCase().split(/[^\p{L}\p{N}]+/u).filter(Boolean);
   }
 
   /** A word and what it may be the plural of. @param {string} word @returns {string[]} */

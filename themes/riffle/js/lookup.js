@@ -196,7 +196,8 @@ var caresheetsLookup = (function () {
   function search(typed) {
     const wanted = plain(typed);
     const places = names.files.map((/** @type {string} */ _, /** @type {number} */ place) => place);
-    const place = places.find((/** @type {number} */ p) => namesOf(p).includes(wanted)) ?? names.former[wanted.replace(/ /g, "-")];
+    const called = new Set([wanted, wanted.replace(/ /g, "")]); // L 46 is L46
+    const place = places.find((/** @type {number} */ p) => namesOf(p).some((name) => called.has(name))) ?? names.former[wanted.replace(/ /g, "-")];
     if (place !== undefined)
       return { place, nearest: [] };
     const letters = pairs(wanted);
