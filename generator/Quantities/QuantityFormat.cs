@@ -43,7 +43,7 @@ public static class QuantityFormat
         return Show(ends, bound, unit, basis: null, rounding, dimension.IsPoint);
     }
 
-    /// <summary>The ends that <see cref="Computed(Dimension, double?, double?, UnitSystem, Rounding)"/> shows.</summary>
+    /// <summary>The ends of a range that nobody typed, as they are shown.</summary>
     /// <returns>In the canonical unit, so that another system can tell the same figure.</returns>
     public static (double? Low, double? High) Tidied(
         Dimension dimension, double? low, double? high, UnitSystem system, Rounding rounding)

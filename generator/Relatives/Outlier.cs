@@ -33,7 +33,8 @@ public sealed record Outlier(
     public required double Middle { get; init; }
 
     /// <summary>
-    /// Whether the middle lies where relatives expect 95 of 100: an accepted value is told of for longer than others.
+    /// Whether the middle lies where relatives expect 95 of 100: an accepted value is told of for longer than
+    /// others.
     /// </summary>
     public bool IsMild => Middle >= ExpectedLow && Middle <= ExpectedHigh;
 }
