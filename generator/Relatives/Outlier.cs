@@ -29,7 +29,7 @@ public sealed record Outlier(
     /// <summary>Another figure of the entry without which this one would fit: either may be the wrong one.</summary>
     public BesideFigure? Beside { get; init; }
 
-    /// <summary>The middle of the stated range, in the canonical unit; on a logarithmic scale the geometric one.</summary>
+    /// <summary>The middle of the stated range in the canonical unit; on a scale of logarithms the geometric.</summary>
     public required double Middle { get; init; }
 
     /// <summary>
