@@ -77,7 +77,8 @@ internal sealed class CardsCommand : Command<CardsSettings>
             ConsoleOutput.Plain(CardsJson.Print(cards, sheets, settings.Into, found));
             return;
         }
-        output.Diagnostics(found, bench.Files);
+        // Notes are for whoever writes entries: proof tells them, and here they would bury what has no room.
+        output.Diagnostics([.. found.Where(d => d.Severity != Severity.Note)], bench.Files);
         foreach (var line in CardLines.Make(cards, sheets, settings, bench.Bag.HasErrors, hasRecord))
             output.Line(line);
     }

@@ -54,12 +54,16 @@ internal sealed class DemandFacts(Site site)
 
     private string Show(string path, FieldValue? value, Func<Shown, string> part) => value switch
     {
-        FieldFigure figure => part(site.Quantities.Show(figure.Stated.Value, RoundingOf(path))),
+        FieldFigure figure => part(site.Quantities.Show(Plain(figure.Stated.Value), RoundingOf(path))),
         FieldCount count => FormattableString.Invariant($"{count.Number.Value}"),
         FieldWords words => string.Join(
             Words["sentence.list_separator"], words.Words.Select(w => Words.Or($"{GroupOf(path)}.{w.Value}", w.Value))),
         _ => Words["sentence.unknown"],
     };
+
+    /// <summary>Customers know a length with the tail as the length; any other basis stays.</summary>
+    private static StatedRange Plain(StatedRange stated) =>
+        stated.Basis is LengthBasis.Total ? stated.WithoutBasis() : stated;
 
     /// <summary>Sizes up, ranges to keep inward, so that nothing is promised that was not said.</summary>
     private static Rounding RoundingOf(string path) => path.Split('.')[0] switch

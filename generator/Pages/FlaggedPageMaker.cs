@@ -30,7 +30,8 @@ internal sealed class FlaggedPageMaker(Site site)
             new Link(entry.ScientificName.Value.ToString(), Routes.Between(address, Routes.Species(entry)), true),
             entry.VernacularName,
             Words.Say(
-                "flagged.said", ("value", outlier.Stated.Value.Text),
+                outlier.IsMild ? "flagged.said_mild" : "flagged.said", ("value", outlier.Stated.Value.Text),
+                ("middle", Show(outlier, outlier.Middle, outlier.Middle)),
                 ("expected", Show(outlier, outlier.ExpectedLow, outlier.ExpectedHigh))),
             outlier is { IsSure: false, Accepted: null } ? Words["flagged.chance"] : "",
             outlier.Slip is { } slip ? Slip(outlier, slip) : "",

@@ -19,7 +19,7 @@ public static class QuantityFormat
 
     /// <summary>
     /// A range that nobody typed, such as an estimate, rounded in the same way; empty text for one
-    /// without ends. An open one has the sign that writers type, &lt; or &gt;, so that a page has one sign.
+    /// without ends. The end of an open one belongs to it: ≤ or ≥.
     /// </summary>
     public static ShownRange Computed<T>(Range<T> range, UnitSystem system, Rounding rounding)
         where T : struct, IQuantity<T> =>
@@ -38,10 +38,31 @@ public static class QuantityFormat
 
         ArgumentOutOfRangeException.ThrowIfGreaterThan(low ?? double.MinValue, high ?? double.MaxValue);
         var unit = dimension.For(system);
-        var bound = high is null ? Bound.Above : low is null ? Bound.Below : Bound.None;
+        var bound = high is null ? Bound.AtOrAbove : low is null ? Bound.AtOrBelow : Bound.None;
         var ends = new Ends(Require(dimension, low), Require(dimension, high)).In(unit);
         return Show(ends, bound, unit, basis: null, rounding, dimension.IsPoint);
     }
+
+    /// <summary>The ends of a range that nobody typed, as they are shown.</summary>
+    /// <returns>In the canonical unit, so that another system can tell the same figure.</returns>
+    public static (double? Low, double? High) Tidied(
+        Dimension dimension, double? low, double? high, UnitSystem system, Rounding rounding)
+    {
+        ArgumentNullException.ThrowIfNull(dimension);
+        var unit = dimension.For(system);
+        var rounded = Rounded(new Ends(low, high).In(unit), unit, rounding, dimension.IsPoint);
+        return (Canonical(rounded.Low), Canonical(rounded.High));
+
+        double? Canonical(double? end) =>
+            end is { } shown ? Math.Clamp(unit.ToCanonical(shown), dimension.Minimum, dimension.Maximum) : null;
+    }
+
+    private static Ends Rounded(Ends ends, Unit unit, Rounding rounding, bool zeroIsValue) =>
+        ends.Round(unit, Direction(ends, rounding), zeroIsValue);
+
+    /// <summary>One figure has no inside.</summary>
+    private static Rounding Direction(Ends ends, Rounding rounding) =>
+        rounding == Rounding.Inward && ends.IsSingle ? Rounding.Nearest : rounding;
 
     private static double? Require(Dimension dimension, double? end) =>
         end is { } value ? dimension.Require(value) : null;
@@ -55,8 +76,8 @@ public static class QuantityFormat
     private static ShownRange Show(
         Ends ends, Bound bound, Unit unit, LengthBasis? basis, Rounding rounding, bool zeroIsValue)
     {
-        var direction = rounding == Rounding.Inward && ends.IsSingle ? Rounding.Nearest : rounding;
-        var rounded = ends.Round(unit, direction, zeroIsValue);
+        var direction = Direction(ends, rounding);
+        var rounded = Rounded(ends, unit, rounding, zeroIsValue);
         var figures = RangeText.Figures(
             rounded.Low is { } low ? Figure.Write(low) : null,
             rounded.High is { } high ? Figure.Write(high) : null);

@@ -28,6 +28,15 @@ public sealed record Outlier(
 {
     /// <summary>Another figure of the entry without which this one would fit: either may be the wrong one.</summary>
     public BesideFigure? Beside { get; init; }
+
+    /// <summary>The middle of the stated range in the canonical unit; on a scale of logarithms the geometric.</summary>
+    public required double Middle { get; init; }
+
+    /// <summary>
+    /// Whether the middle lies where relatives expect 95 of 100: an accepted value is told of for longer than
+    /// others.
+    /// </summary>
+    public bool IsMild => Middle >= ExpectedLow && Middle <= ExpectedHigh;
 }
 
 /// <summary>A figure that the entry states beside an odd one.</summary>

@@ -25,6 +25,7 @@ internal static class OutlierMaker
             AcceptanceOf(entry, fit.Figure, stated.Value))
         {
             Beside = Beside(engine, figure, index),
+            Middle = fit.Scale.From(fit.Values[index]!.Value.Middle),
         };
     }
 

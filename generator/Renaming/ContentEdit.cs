@@ -1,4 +1,5 @@
 using CareSheets.Collection;
+using CareSheets.Paper;
 
 namespace CareSheets.Renaming;
 
@@ -24,8 +25,8 @@ public sealed record ContentEdit(string From, string To, string Text)
     private static ContentEdit? Of(
         string path, string text, Dictionary<string, NameMove> moves, IReadOnlyList<EmptiedGenus> emptied)
     {
-        var edited = path.EndsWith(".yaml", StringComparison.Ordinal)
-            ? TaxonEdit.Apply(text, [.. moves.Values], emptied)
+        var edited = path == PrintedText.FileName ? PrintedEdit.Apply(text, moves.Values)
+            : path.EndsWith(".yaml", StringComparison.Ordinal) ? TaxonEdit.Apply(text, [.. moves.Values], emptied)
             : CompanyEdit.Apply(text, [.. moves.Values], emptied);
         foreach (var move in moves.Values)
             edited = MentionEdit.Apply(edited, move.Entry.Name, move.Name.Slug);

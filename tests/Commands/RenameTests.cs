@@ -31,6 +31,18 @@ public sealed class RenameTests
     }
 
     [Fact]
+    public void The_record_of_printed_cards_goes_along_so_that_the_old_card_is_stale()
+    {
+        using var workshop = new Workshop();
+        const string Line = "  - { size: A6 portrait, mark: ABC-DEF, printed: 2026-11-20 }";
+        workshop.Write("content/printed.yaml", $"danio-margaritatus:\n{Line}\ndanio-rerio:\n{Line}\n");
+        Move(workshop, "Danio margaritatus", "Celestichthys margaritatus");
+        Assert.Equal(
+            $"celestichthys-margaritatus:\n{Line}\ndanio-rerio:\n{Line}\n",
+            File.ReadAllText(workshop["content/printed.yaml"]));
+    }
+
+    [Fact]
     public void There_and_back_again_leaves_the_entry_as_it_was_but_for_the_order_of_former_names()
     {
         using var workshop = new Workshop();

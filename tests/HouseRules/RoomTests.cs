@@ -29,7 +29,7 @@ public sealed partial class RoomTests
         ["Proofing"] = ["Collection", "Rules", "Regulations", "Species", "Quantities", "Names", "Diagnostics"],
         ["Tankmates"] = ["Collection", "Species", "Quantities", "Names", "Diagnostics"],
         ["PackingLists"] = ["Collection", "Regulations", "Arrivals", "Species", "Names", "Diagnostics"],
-        ["Renaming"] = ["Relatives", "Regulations", "Collection", "Species", "Names"],
+        ["Renaming"] = ["Relatives", "Regulations", "Collection", "Species", "Paper", "Names"],
         ["Telling"] = ["Collection", "Arrivals", "Species", "Quantities", "Names", "Diagnostics"],
         ["Pages"] =
         [

@@ -54,7 +54,7 @@ public sealed class CardContentTests
     [InlineData("dichotomyctere-nigroviridis", "Beside it none: it needs a tank to itself")]
     [InlineData("carinotetraodon-travancoricus", "Beside it none but its own kind")]
     [InlineData("apistogramma-agassizii", "To others defends a place of its own")]
-    [InlineData("pterophyllum-altum", "18 cm (7.5 in) with its tail, 35 cm (14 in) high")]
+    [InlineData("pterophyllum-altum", "18 cm (7.1 in) with its tail, 35 cm (14 in) high")]
     public void The_smallest_card_of_the_trade_says_it(string name, string text) =>
         Assert.True(Says(Entry(name), "90x55 mm", text));
 

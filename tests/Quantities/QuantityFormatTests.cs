@@ -41,7 +41,8 @@ public class QuantityFormatTests
     [InlineData("8 mm SL", UnitSystem.US, "0.4 in SL")] // 0.315
     [InlineData("4 cm TL", UnitSystem.US, "1.6 in TL")] // 1.575
     [InlineData("10 cm TL", UnitSystem.US, "4 in TL")] // 3.937
-    [InlineData("12 cm TL", UnitSystem.US, "5 in TL")] // 4.724
+    [InlineData("12 cm TL", UnitSystem.US, "4.8 in TL")] // 4.724
+    [InlineData("18 cm TL", UnitSystem.US, "7.1 in TL")] // 7.087
     [InlineData("35 cm TL", UnitSystem.US, "14 in TL")] // 13.78
     [InlineData("3 in SL", UnitSystem.Metric, "8 cm SL")] // 7.62
     [InlineData("10 in DW", UnitSystem.Metric, "26 cm DW")] // 25.4
@@ -118,7 +119,7 @@ public class QuantityFormatTests
     [Fact]
     public void A_computed_range_without_an_end_has_a_comparison_sign() =>
         Assert.Equal(
-            "> 20 °C",
+            "≥ 20 °C",
             QuantityFormat.Computed(
                 Range<Temperature>.AtLeast(Temperature.FromCelsius(19.7)),
                 UnitSystem.Metric, Rounding.Inward).Text);
@@ -128,6 +129,17 @@ public class QuantityFormatTests
         Assert.Equal(
             new ShownRange("", IsApproximate: false),
             QuantityFormat.Computed(default(Range<Length>), UnitSystem.US, Rounding.Upward));
+
+    /// <summary>2.3 cm is told as 2.5 cm; that, and not what lies behind it, is 1 in (0.984).</summary>
+    [Fact]
+    public void A_second_system_translates_what_the_first_shows()
+    {
+        var (low, high) = QuantityFormat.Tidied(
+            DimensionCatalogue.Length, 2.3, null, UnitSystem.Metric, Rounding.Upward);
+        Assert.Equal((2.5, null), (low, high));
+        Assert.Equal("≥ 1 in", QuantityFormat.Computed(
+            DimensionCatalogue.Length, low, high, UnitSystem.US, Rounding.Upward).Text);
+    }
 
     private static string Shown(string typed, string dimension, Rounding rounding) =>
         QuantityFormat.In(Parse(typed, dimension), UnitSystem.Metric, rounding).Text;

@@ -39,7 +39,10 @@ public sealed class FewRelativesTests
         var entry = Entry("pseudomugil-furcatus", habitat);
         return new Outlier(
             entry, figure, figure.Own(entry)!, true, 4, 5, 4, 6,
-            new Relations(rank, [.. others.Select(o => new Relation(o, figure.Own(o)!))], 90), null, null);
+            new Relations(rank, [.. others.Select(o => new Relation(o, figure.Own(o)!))], 90), null, null)
+        {
+            Middle = 8,
+        };
     }
 
     private static ComparedFigure Figure(string field) =>

@@ -73,7 +73,9 @@ public sealed class SumLines(WaterText text, WaterLimits limits)
         .. water.CarbonDioxide > MeasuredGas.Harmful
             ? [text.Say("gas_harms", ("limit", Digits.Of(MeasuredGas.Harmful.InMilligramsPerLitre)))]
             : Array.Empty<string>(),
-        text.Say("gas_aired", ("ph", Digits.OfPH(aired.PH.InPH))),
+        .. water.CarbonDioxide > aired.CarbonDioxide
+            ? [text.Say("gas_aired", ("ph", Digits.OfPH(aired.PH.InPH)))]
+            : Array.Empty<string>(),
         text.Say("gas_caution"),
     ];
 

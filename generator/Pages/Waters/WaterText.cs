@@ -36,7 +36,8 @@ public sealed class WaterText(Words words)
         var allowed = (refusal.Low, refusal.High) switch
         {
             ({ } low, { } high) when low == high => Show(low, of),
-            ({ } low, { } high) => $"{Digits.Of(of.FromCanonical(low))}–{Show(high, of)}",
+            ({ } low, { } high) =>
+                WithUnit($"{Digits.Of(of.FromCanonical(low))}–{Digits.Of(of.FromCanonical(high))}", of),
             ({ } low, null) => $"≥ {Show(low, of)}",
             (null, { } high) => $"≤ {Show(high, of)}",
             (null, null) => "",
@@ -44,11 +45,12 @@ public sealed class WaterText(Words words)
         return (Show(refusal.Given, of), allowed);
     }
 
-    public static string Show(double canonical, Unit unit)
-    {
-        var figure = Digits.Of(unit.FromCanonical(canonical));
-        return unit.Symbol.Length == 0 ? $"{unit.Key} {figure}" : $"{figure} {unit.Symbol}";
-    }
+    public static string Show(double canonical, Unit unit) =>
+        WithUnit(Digits.Of(unit.FromCanonical(canonical)), unit);
+
+    /// <summary>A figure or two; a unit without a symbol, such as pH, stands before them.</summary>
+    private static string WithUnit(string figures, Unit unit) =>
+        unit.Symbol.Length == 0 ? $"{unit.Key} {figures}" : $"{figures} {unit.Symbol}";
 
     public string Span(string low, string high) => low == high ? low : Say("span", ("low", low), ("high", high));
 }

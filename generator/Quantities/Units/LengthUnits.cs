@@ -23,7 +23,7 @@ internal static class LengthUnits
 
     public static readonly Unit Inch =
         new("inch", "in", UnitSystem.US, ["in", "inch", "inches", "\""])
-        { Times = 2.54, Step = 0.5, Steps = [new(0, 0.1), new(4, 0.5), new(12, 1)] };
+        { Times = 2.54, Step = 0.5, Steps = [new(0, 0.1), new(12, 0.5), new(40, 1)] };
 
     public static readonly Unit Foot =
         new("foot", "ft", UnitSystem.US, ["ft", "foot", "feet", "'"])

@@ -54,8 +54,12 @@ var caresheetsWater = (function () {
 
   /** @param {number} canonical @param {any} of */
   function show(canonical, of) {
-    const figure = digits(canonical * of.over / of.times + of.zero);
-    return of.symbol ? `${figure} ${of.symbol}` : `${of.key} ${figure}`;
+    return withUnit(digits(canonical * of.over / of.times + of.zero), of);
+  }
+
+  /** A unit without a symbol, such as pH, stands before its figures. @param {string} figures @param {any} of */
+  function withUnit(figures, of) {
+    return of.symbol ? `${figures} ${of.symbol}` : `${of.key} ${figures}`;
   }
 
   /** @param {string} low @param {string} high */
@@ -74,7 +78,7 @@ var caresheetsWater = (function () {
   function allowed(low, high, of) {
     return low === null && high === null ? "" : low === high ? show(/** @type {number} */ (low), of)
       : low === null ? `≤ ${show(/** @type {number} */ (high), of)}` : high === null ? `≥ ${show(low, of)}`
-      : `${digits(low * of.over / of.times + of.zero)}–${show(high, of)}`;
+      : withUnit([low, high].map((end) => digits(end * of.over / of.times + of.zero)).join("–"), of);
   }
 
   /** @param {any} refusal @param {any} [of] */

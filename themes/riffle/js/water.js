@@ -75,7 +75,7 @@ var caresheetsWaterPage = (function () {
         say("gas_at", { gas: digits(gas) }),
         ...(gas < aired.gas ? [say("gas_poor", { aired: digits(aired.gas) })] : []),
         ...(gas > harmfulGas ? [say("gas_harms", { limit: digits(harmfulGas) })] : []),
-        say("gas_aired", { ph: sums.rounded(aired.pH, 1) }),
+        ...(gas > aired.gas ? [say("gas_aired", { ph: sums.rounded(aired.pH, 1) })] : []),
         say("gas_caution"),
       ];
     },
