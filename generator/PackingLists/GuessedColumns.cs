@@ -19,7 +19,7 @@ internal static class GuessedColumns
             : new ListColumns(0, new Dictionary<ColumnRole, int> { [ColumnRole.Text] = names.Column }, "");
     }
 
-    private static bool IsName(string cell, NameMatcher matcher)
+    public static bool IsName(string cell, NameMatcher matcher)
     {
         if (cell.Length is 0 or > NameReader.LongestText || !cell.Any(char.IsLetter))
             return false;
