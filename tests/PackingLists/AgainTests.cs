@@ -94,10 +94,10 @@ public sealed class AgainTests
     public void A_line_that_was_taken_for_no_fish_becomes_one_by_an_answer_or_by_hand()
     {
         using var workshop = Worked(out _);
-        var list = List + "Special offer;;;\n";
+        var list = List + "Thank you for this;;;\n";
         var skipped = Assert.Single(Receive(workshop, list).List.Skipped);
         Assert.Equal(5, skipped.Line);
-        workshop.Replace(File, "# Line 5", "  - line: 5\n    said: \"Special offer;;;\"\n    entry: danio-rerio\n" +
+        workshop.Replace(File, "# Line 5", "  - line: 5\n    said: \"Thank you for this;;;\"\n    entry: danio-rerio\n" +
             "    taken: by hand\n    alive: 7\n# Line 5");
         Receive(workshop, list);
         var batch = Arrival(workshop).Batches[3];

@@ -50,7 +50,7 @@ public sealed class OneTextTests
     {
         var line = ReadList.Line(said);
         Assert.NotNull(line);
-        Assert.Equal((null, question), (line.Line.Count, line.Line.Unclear.FirstOrDefault()));
+        Assert.Equal((null, question), (line.Line.Count, line.Line.Unclear is [var first, ..] ? first : ""));
         if (entry is not null)
             Assert.Equal(entry, line.Entry);
     }
@@ -114,6 +114,14 @@ public sealed class OneTextTests
     [InlineData("Krib 10", "pelvicachromis-pulcher")]
     public void A_part_of_a_customers_name_offers_all_that_have_it(string said, string entry) =>
         Assert.Contains(entry, ReadList.Line(said)!.Likely.Select(c => c.Species.Key));
+
+    [Fact]
+    public void A_word_of_the_trade_behind_a_name_hides_no_species() => Assert.Equal(
+        "synodontis-eupterus", ReadList.Line("Synodontis eupterus featherfin 2.5 in 8")!.Likely.First().Species.Key);
+
+    [Fact]
+    public void A_list_of_one_column_needs_no_heading() => Assert.Equal(
+        3, ReadList.Of("Oldmere\nDanio rerio 3cm 10\nNobody's fish 4cm 6\nCherry barb 3\n").List.Lines.Count);
 
     [Fact]
     public void A_full_name_gets_no_guess_of_another_order()

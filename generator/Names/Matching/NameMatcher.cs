@@ -93,7 +93,8 @@ public sealed class NameMatcher(NameIndex index, GenusTable genera)
     {
         var likeness = new Likeness(index, _near);
         return likeness.OtherGenus(written.Reading).Concat(_near.Of(written.Reading))
-            .Concat(likeness.Coded(written)).Concat(likeness.Vernacular(written).Where(c => !IsFar(written, c)))
+            .Concat(likeness.WithoutThird(written.Reading)).Concat(likeness.Coded(written))
+            .Concat(likeness.Vernacular(written).Where(c => !IsFar(written, c)))
             .Concat(likeness.GenusOnly(written.Reading));
     }
 
