@@ -51,7 +51,7 @@ internal static class PackingListTable
                 yield return $"Line {Number(line.Line.Line)} keeps what people wrote: {told}.";
         }
         foreach (var kept in receipt.Carried.Kept)
-            yield return $"“{Short(kept.Said.Value)}” stays as people wrote it, though no line of the list stands for it.";
+            yield return $"“{Short(kept.Said.Value)}” stays as people wrote it, though the list has no such line.";
         foreach (var gone in receipt.Carried.Gone)
             yield return $"What was written for “{Short(gone.Said.Value)}” goes, for the list has no such line.";
         if (receipt.Backups.Count > 0)

@@ -77,11 +77,11 @@ public sealed class CarriedOver
     private static bool IsByHand(Batch batch) =>
         batch is { Entry: not null, Taken: NameTaken.ByHand or null };
 
-    /// <summary>Fish that somebody has counted, housed or named, or that the program never wrote: it numbers its lines.</summary>
+    /// <summary>Somebody has counted, housed or named them; and the program gives each of its lines a number.</summary>
     private static bool IsOfPeople(Batch batch) => IsByHand(batch) || batch.Losses.Count > 0 ||
         batch is { Line: null } or { Alive: not null } or { Tank: not null } or { System: not null } or
-            { Price: not null } or { Days: not null } or { Water: not null } or { Cause: not null } or
-            { Gone: not null };
+        { Price: not null } or { Days: not null } or { Water: not null } or { Cause: not null } or
+        { Gone: not null };
 
     private void Pair(MatchedLine line, Batch? batch, List<Batch> left)
     {

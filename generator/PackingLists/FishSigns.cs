@@ -41,7 +41,7 @@ internal sealed partial class FishSigns
             return SkipReason.Heading;
         if (_known.Any(w => w.Kind == WordKind.Remark) && Weak < 2)
             return SkipReason.Remark;
-        return hasCounts && Weak == 0 && !_known.Any(w => w.IsGroup) && !_line.Line.IsLikeFish && _line.Perhaps.Count == 0
+        return hasCounts && Weak == 0 && !_known.Any(w => w.IsGroup) && _line.Perhaps.Count == 0
             ? SkipReason.NoSign
             : null;
     }
@@ -71,8 +71,9 @@ internal sealed partial class FishSigns
     private bool IsHeading => !_text.Any(char.IsAsciiDigit) &&
         (Framed().IsMatch(_text) || _text.EndsWith(':') || IsOfGroups);
 
-    private bool IsOfGroups => _line.Line is { Count: null, Size: "" } && Words().Matches(_text).Select(w => w.Value.ToLowerInvariant())
-        .All(w => w is "and" or "und" or "et" or "y" || ListWords.Find(w) is { IsGroup: true });
+    private bool IsOfGroups => _line.Line is { Count: null, Size: "" } &&
+        Words().Matches(_text).Select(w => w.Value.ToLowerInvariant())
+            .All(w => w is "and" or "und" or "et" or "y" || ListWords.Find(w) is { IsGroup: true });
 
     [GeneratedRegex(@"\p{L}[\p{L}-]*")]
     private static partial Regex Words();

@@ -59,7 +59,7 @@ internal sealed partial class LineReader(ListColumns columns, Func<string, bool>
         return (texts.FirstOrDefault() ?? Nameless(row), texts.Count > 1 ? texts[1] : "");
     }
 
-    /// <summary>A code of the trade names a fish, and so does a size, with a sign for the line above or with none.</summary>
+    /// <summary>A code of the trade names a fish; a size tells of one, such as that of the line above.</summary>
     private string Nameless(ListRow row) =>
         TradeCode.Read(row.Cell(columns[ColumnRole.Code])) is { } code ? code
         : LineSize.OfCell(row.Cell(columns[ColumnRole.Size]), columns.SizeUnit).Length > 0 ? row.Said

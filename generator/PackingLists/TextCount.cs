@@ -54,7 +54,7 @@ internal sealed partial record TextCount(
         if (Marked().Match(text) is { Success: true } marked && IsMarks(marked.Groups["marks"].Value))
             return ($"{marked.Groups["left"].Value} {marked.Groups["marks"].Value}", marked.Groups["n"].Value, "");
         var (left, count) = LineCount.AtTheEnd(text);
-        return (left, count, "");
+        return Labelled().IsMatch(left) ? (text, "", "") : (left, count, "");
     }
 
     private static (string Left, string Count) AtTheFront(string text)
@@ -92,13 +92,15 @@ internal sealed partial record TextCount(
     private const string Bag = @"(?:bags?|packs?|beutel|sacs?|boxes)\b\.?";
 
     [GeneratedRegex(
-        @"^(?<left>.*?)(?<![\w.,])(?<m>\d{1,4})\s*(?:m|males?|♂+)\s*[/+,&]?\s*(?<f>\d{1,4})\s*(?:f|females?|♀+)\.?$",
+        @"^(?<left>.*?)(?<![\w.,/–-])(?<m>\d{1,4})\s*(?:m|males?|♂+)\s*[/+,&]?\s*" +
+        @"(?<f>\d{1,4})\s*(?:f|females?|♀+)\.?$",
         RegexOptions.IgnoreCase)]
     private static partial Regex Sexes();
 
     [GeneratedRegex(
-        @"^(?<left>.*?)(?<![\w.,])(?:(?<bags>\d{1,3})\s*(?:" + Bag + @"\s*(?:of\b|x|×|à|a\b|mit\b|with\b)|[x×*])\s*" + Fish +
-        Pieces + @"|" + Fish + Pieces + @"\s*(?:/|per|pro|je)\s*" + Bag +
+        @"^(?<left>.*?)(?<![\w.,/–-])(?:(?<bags>\d{1,3})\s*(?:" + Bag +
+        @"\s*(?:of\b|x|×|à|a\b|mit\b|with\b)|[x×*])\s*" +
+        Fish + Pieces + @"|" + Fish + Pieces + @"\s*(?:/|per|pro|je)\s*" + Bag +
         @"[,;x×*\s]*(?<bags>\d{1,3})\s*" + Bag + ")$", RegexOptions.IgnoreCase)]
     private static partial Regex BagsAtTheEnd();
 
@@ -128,6 +130,11 @@ internal sealed partial record TextCount(
 
     [GeneratedRegex(@"^(?<n>\d{1,6})\s+(?<left>\p{L}.*)$")]
     private static partial Regex BareAtTheFront();
+
+    /// <summary>A word whose number is its own: Box 3.</summary>
+    [GeneratedRegex(
+        @"\b(?:box|bag|tank|ctn|karton|beutel|no|nr|lot|pos|grade|size|page|week|wk)\.?$", RegexOptions.IgnoreCase)]
+    private static partial Regex Labelled();
 
     /// <summary>The number of the line itself.</summary>
     [GeneratedRegex(@"^\d{1,4}[.)]\s+(?=\p{L})")]

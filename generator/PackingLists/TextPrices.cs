@@ -35,10 +35,11 @@ internal sealed partial record TextPrices(string Left, string First, bool IsSign
     private const string Money = @"\d{1,5}(?:[.,]\d{1,2})?(?![\d.,]*\d)";
 
     [GeneratedRegex(
-        @"\s*(?:(?:@|(?<!\w)à)\s*(?<price>" + Sign + @"?\s*" + Money + @"(?:\s*" + Sign + @")?)|" +
+        @"\s*(?:(?:@|(?<!\w)à|(?<=\d\s*)\b(?:at|for|je|zu)\b)\s*(?<price>" + Sign + @"?\s*" +
+        Money + @"(?:\s*" + Sign + @")?)|" +
         @"(?<![\w.])(?<price>" + Sign + @"\s*" + Money + ")|" +
         @"(?<![\w.,])(?<price>" + Money + @"\s*" + Sign + @")(?!\s*\d))" +
-        @"(?:\s*(?:/|per)?\s*(?:each|ea|pcs?|stk|stück)\b\.?)?",
+        @"(?:\s*(?:/|per)?\s*(?:each|ea|pcs?|stk|stück)\b\.?)?(?:\s*=\s*" + Sign + @"?\s*\d[\d.,]*)?",
         RegexOptions.IgnoreCase)]
     private static partial Regex Signed();
 

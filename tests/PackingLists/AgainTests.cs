@@ -97,8 +97,8 @@ public sealed class AgainTests
         var list = List + "Thank you for this;;;\n";
         var skipped = Assert.Single(Receive(workshop, list).List.Skipped);
         Assert.Equal(5, skipped.Line);
-        workshop.Replace(File, "# Line 5", "  - line: 5\n    said: \"Thank you for this;;;\"\n    entry: danio-rerio\n" +
-            "    taken: by hand\n    alive: 7\n# Line 5");
+        workshop.Replace(File, "# Line 5", "  - line: 5\n    said: \"Thank you for this;;;\"\n" +
+            "    entry: danio-rerio\n    taken: by hand\n    alive: 7\n# Line 5");
         Receive(workshop, list);
         var batch = Arrival(workshop).Batches[3];
         Assert.Equal((5, "danio-rerio", 7), (batch.Line, batch.Entry?.Value, batch.Alive?.Value));

@@ -62,7 +62,8 @@ public sealed class CountColumnsTests
     [Fact]
     public void A_line_with_a_code_or_a_size_alone_is_not_lost()
     {
-        var list = ReadList.Of("Code;Description;Size;Qty\nT1;Danio rerio;3 cm;5\n;;4 cm;6\nL046;;4 cm;2\n;;;13\n").List;
+        var list = ReadList.Of(
+            "Code;Description;Size;Qty\nT1;Danio rerio;3 cm;5\n;;4 cm;6\nL046;;4 cm;2\n;;;13\n").List;
         Assert.Equal([5, 6, 2], list.Lines.Select(l => l.Line.Count!.Value));
         Assert.Equal(SkipReason.NoName, Assert.Single(list.Skipped).Reason);
     }

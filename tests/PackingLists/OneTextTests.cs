@@ -15,6 +15,9 @@ public sealed class OneTextTests
     [InlineData("Danio rerio 3cm 60 £0.95 each", "danio-rerio", 60, "", "£0.95")]
     [InlineData("Danio rerio 3cm 60 EUR 0,95 = 57,00", "danio-rerio", 60, "", "EUR 0,95")]
     [InlineData("Danio rerio 3cm 60 1,05", "danio-rerio", 60, "", "1,05")]
+    [InlineData("Danio rerio 3cm 60 at 1", "danio-rerio", 60, "", "1")]
+    [InlineData("Danio rerio 3cm 60 @ 2 = 120", "danio-rerio", 60, "", "2")]
+    [InlineData("Danio rerio 3-4cm x 50", "danio-rerio", 50, "", "")]
     [InlineData("Danio rerio 3cm 3 x 100", "danio-rerio", 300, "", "")]
     [InlineData("2 x 50 Danio rerio 3cm", "danio-rerio", 100, "", "")]
     [InlineData("4 bags of 25 Danio rerio", "danio-rerio", 100, "", "")]
@@ -46,6 +49,7 @@ public sealed class OneTextTests
     [InlineData("4 bags Danio rerio 100", null, "how many: 100, or 100 in each bag")]
     [InlineData("2 x 50 Danio rerio 3cm 90", "danio-rerio", "how many: 100, or 90")]
     [InlineData("Danio rerio 3cm 100 2", null, "how many")]
+    [InlineData("Danio rerio 3cm 100 Box 2", null, "how many")]
     public void Any_other_is_asked(string said, string? entry, string question)
     {
         var line = ReadList.Line(said);

@@ -8,7 +8,7 @@ internal sealed class VernacularIndex
 {
     private const double LeastLikeness = 0.34;
 
-    /// <summary>Of names that hold every word of a text; more species than that share a word that says little.</summary>
+    /// <summary>Of names that hold every word of a text. What more species share says little.</summary>
     private const double LikenessOfPart = 0.51;
 
     private const int MostOfPart = 5;
