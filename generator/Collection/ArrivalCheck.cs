@@ -1,6 +1,7 @@
 using System.Globalization;
 using CareSheets.Arrivals;
 using CareSheets.Diagnostics;
+using CareSheets.Names;
 using CareSheets.Species;
 
 namespace CareSheets.Collection;
@@ -20,6 +21,7 @@ internal sealed class ArrivalCheck(IReadOnlyList<Entry> entries, DiagnosticBag b
             CheckOrder(arrival);
             foreach (var batch in arrival.Batches)
             {
+                CheckName(batch);
                 CheckNumbers(batch);
                 CheckSize(batch);
                 CheckLosses(arrival, batch);
@@ -27,6 +29,24 @@ internal sealed class ArrivalCheck(IReadOnlyList<Entry> entries, DiagnosticBag b
             }
         }
     }
+
+    /// <summary>
+    /// What was taken by its name has the epithet in its line, of whatever genus and gender; a slip of one line
+    /// would give customers the card of another fish.
+    /// </summary>
+    private void CheckName(Batch batch)
+    {
+        if (batch is not { Entry: { } name, Taken: NameTaken.Exact or NameTaken.FormerName } ||
+            _entries.GetValueOrDefault(name.Value) is not { } entry)
+            return;
+        var said = Slug.From(batch.Said.Value);
+        if (!entry.FormerNames.Select(n => n.Value).Append(entry.ScientificName.Value)
+            .Append(entry.OriginalName.Value).Any(n => said.Contains(Stem(n.Epithet), StringComparison.Ordinal)))
+            bag.Add(ArrivalCodes.NotAsSaid, name.Span, ("name", entry.ScientificName.Value.ToString()));
+    }
+
+    /// <summary>An epithet without the ending of its gender.</summary>
+    private static string Stem(string epithet) => epithet.Length > 5 ? epithet[..^2] : epithet;
 
     private void CheckNumbers(Batch batch)
     {
@@ -63,8 +83,11 @@ internal sealed class ArrivalCheck(IReadOnlyList<Entry> entries, DiagnosticBag b
     {
         foreach (var loss in batch.Losses)
             CheckOrder("the arrival", arrival.Date.Value, "a loss", loss.Date.Value, loss.Date.Span);
-        if (batch.Gone is { } gone)
-            CheckOrder("the arrival", arrival.Date.Value, "gone", gone.Value, gone.Span);
+        if (batch.Gone is not { } gone)
+            return;
+        CheckOrder("the arrival", arrival.Date.Value, "gone", gone.Value, gone.Span);
+        foreach (var loss in batch.Losses)
+            CheckOrder("a loss", loss.Date.Value, "gone", gone.Value, gone.Span);
     }
 
     private void CheckOrder(Arrival arrival)

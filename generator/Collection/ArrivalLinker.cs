@@ -65,7 +65,8 @@ public sealed class ArrivalLinker(KnownNames known, IReadOnlyList<Entry> entries
         if (batch.Entry is not { } name)
             bag.Add(ArrivalCodes.Unnamed, batch.Said.Span, ("suggestion", batch.Perhaps.Count == 0
                 ? "It stands on the docket; name its entry when you know."
-                : $"Perhaps {string.Join(", or ", batch.Perhaps.Select(p => p.Value))}: name it under entry."));
+                : $"Perhaps {string.Join(", or ", batch.Perhaps.Select(p => p.Value))}; " +
+                  "name it under entry if it is."));
         else if (!known.Entries.Contains(name.Value))
             NoSuchEntry(name);
         else if (known.Drafts.Contains(name.Value))

@@ -78,11 +78,11 @@ internal sealed class PackingListCommand : Command<PackingListSettings>
         foreach (var text in settings.Answers)
         {
             var parts = text.Split('=', 2);
-            var line = list.Lines.FirstOrDefault(l =>
+            var line = list.Readable.FirstOrDefault(l =>
                 l.Line.Line.ToString(System.Globalization.CultureInfo.InvariantCulture) == parts[0].Trim());
             var entry = parts.Length == 2 ? EntryNames.Slug(parts[1].Trim()) : "";
             if (line is null)
-                Refuse(bag, settings, text, $"the list has no fish in line {parts[0]}");
+                Refuse(bag, settings, text, $"line {parts[0]} of the list names nothing");
             else if (!collection.Known.Entries.Contains(entry))
                 Refuse(bag, settings, text, $"there is no entry {entry}. " +
                     CollectionLinker.Suggest(entry, collection.Known.Entries));

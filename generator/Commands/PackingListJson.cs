@@ -23,6 +23,7 @@ internal static class PackingListJson
         lines = receipt?.List.Lines.Select(l => Line(l, receipt.Carried)) ?? [],
         skipped = receipt?.List.Skipped
             .Select(s => new { line = s.Line, said = s.Said, why = SkipText.Of(s.Reason) }) ?? [],
+        kept = receipt?.Carried.Kept.Select(b => new { line = b.Line, said = b.Said.Value }) ?? [],
         backups = receipt?.Backups ?? [],
         diagnostics = found.Select(d => new
         {

@@ -21,7 +21,7 @@ internal static class PackingListTable
         foreach (var line in receipt.List.Lines.Where(l => l.Law.Count > 0))
             AnsiConsole.MarkupLine(
                 $"[red]LAW, line {Number(line.Line.Line)}: {Markup.Escape(string.Join("; ", line.Law))}.[/]");
-        foreach (var skipped in receipt.List.Skipped)
+        foreach (var skipped in receipt.List.Skipped.Where(s => receipt.Carried.Kept.All(b => b.Line != s.Line)))
             output.Line($"Line {skipped.Line} is no fish ({SkipText.Of(skipped.Reason)}): {Short(skipped.Said)}");
         var asked = receipt.List.Lines.Count(l => l.Entry is null);
         output.Line($"{receipt.List.Lines.Count} lines: {receipt.List.Lines.Count - asked} taken, {asked} to be " +
@@ -50,6 +50,8 @@ internal static class PackingListTable
             if (receipt.Carried.Told(line) is { Length: > 0 } told)
                 yield return $"Line {Number(line.Line.Line)} keeps what people wrote: {told}.";
         }
+        foreach (var kept in receipt.Carried.Kept)
+            yield return $"“{Short(kept.Said.Value)}” stays as people wrote it, though the list has no such line.";
         foreach (var gone in receipt.Carried.Gone)
             yield return $"What was written for “{Short(gone.Said.Value)}” goes, for the list has no such line.";
         if (receipt.Backups.Count > 0)

@@ -51,9 +51,13 @@ public static class ArrivalCodes
         "No batch of this arrival goes into the tank {tank}, so this bag stands for none",
         "Name the tank as its batch does, or the system that the batch goes into.");
 
+    public static readonly DiagnosticCode NotAsSaid = new("AR914", Warning,
+        "The list does not say {name}, for which this batch is taken by its name",
+        "Compare the two and look at the fish. Where a person knows that they are these, write taken: by hand.");
+
     public static readonly IReadOnlyList<DiagnosticCode> All =
     [
         StrayFile, FileName, NoSuchSystem, MoreAlive, MoreLost, WrongOrder, Unnamed, DraftEntry, JoinsEarly,
-        ManyLost, SizeBeyondAdult, LeftOpen, BagOfNoBatch,
+        ManyLost, SizeBeyondAdult, LeftOpen, BagOfNoBatch, NotAsSaid,
     ];
 }

@@ -41,8 +41,13 @@ public static class PackingListCodes
     public static readonly DiagnosticCode CantWrite = new("AR960", Error,
         "The arrival can't be written: {reason}", "Nothing was changed. Check the folder and the space on the disk.");
 
+    public static readonly DiagnosticCode UnreadColumn = new("AR961", Warning,
+        "The column {column} holds numbers and was not read",
+        "If it counts fish, write Qty, Packs, Per pack or Total over it and read the list again.");
+
     public static readonly IReadOnlyList<DiagnosticCode> All =
     [
         CantRead, TooLarge, NoNames, NoLines, Formula, LongLine, MixedEncoding, ThereAlready, NoSuchAnswer, CantWrite,
+        UnreadColumn,
     ];
 }

@@ -29,7 +29,7 @@ public static class AnswerHarvest
             return [];
         var list = new PackingListReader(matcher, new RememberedAnswers([]), new DiagnosticBag()).Read(path, path);
         return from batch in byHand
-               from line in list?.Lines ?? []
+               from line in list?.Readable ?? []
                where line.Line.Line == batch.Line && line.Line.Said == batch.Said.Value
                select new SupplierAnswer(
                    RememberedAnswers.Asked(line.Line), batch.Entry!.Value, arrival.Date.Value);

@@ -26,12 +26,33 @@ public static class ArrivalText
         if (carried.Before is { } before)
             Add(text, before);
         Line(text, "batches:");
-        foreach (var line in list.Lines)
-            Add(text, line, carried.Fields(line));
-        foreach (var skipped in list.Skipped)
+        AddBatches(text, list, carried);
+        foreach (var skipped in list.Skipped.Where(s => carried.Kept.All(b => b.Line != s.Line)))
             Line(text, $"# Line {Number(skipped.Line)} is no fish ({SkipText.Of(skipped.Reason)}): " +
                 OneLine(skipped.Said));
         return text.ToString();
+    }
+
+    /// <summary>In the order of the list; what has no line comes last.</summary>
+    private static void AddBatches(StringBuilder text, PackingList list, CarriedOver carried)
+    {
+        var kept = carried.Kept.OrderBy(b => b.Line ?? int.MaxValue).ToList();
+        foreach (var line in list.Lines)
+        {
+            AddKept(line.Line.Line);
+            Add(text, line, carried.Fields(line));
+        }
+        AddKept(null);
+
+        void AddKept(int? before)
+        {
+            foreach (var batch in kept.TakeWhile(b => before is null || b.Line < before).ToList())
+            {
+                Line(text, "  # kept as people wrote it: no line of the list stands for it");
+                Add(text, BatchFields.Of(batch));
+                kept.Remove(batch);
+            }
+        }
     }
 
     /// <summary>What was written of the whole arrival: its hours and its measured bags.</summary>
@@ -73,6 +94,11 @@ public static class ArrivalText
             Line(text, $"  # perhaps {MatchText.Why(candidate)}");
         foreach (var law in matched.Law)
             Line(text, $"  # LAW: {OneLine(law)}");
+        Add(text, fields);
+    }
+
+    private static void Add(StringBuilder text, IReadOnlyDictionary<string, string> fields)
+    {
         var begin = "  - ";
         foreach (var name in BatchFields.Order.Where(fields.ContainsKey))
         {

@@ -4,7 +4,8 @@ namespace CareSheets.PackingLists;
 
 /// <summary>
 /// What is kept of an arrival when its list is read anew. Of a line that is still the same, everything stays as
-/// people left it; only which entry it is taken for is read again, unless a person has said so by hand.
+/// people left it; only which entry it is taken for is read again, unless a person has said so by hand. A batch that
+/// a person added or worked on stays although the list has no such line.
 /// </summary>
 public sealed class CarriedOver
 {
@@ -23,12 +24,16 @@ public sealed class CarriedOver
         var open = list.Lines.Where(l => !_byLine.ContainsKey(l.Line.Line)).ToList();
         foreach (var line in open.Where(l => open.Count(o => o.Line.Said == l.Line.Said) == 1))
             Pair(line, left.FindAll(b => b.Said.Value == line.Line.Said) is [var moved] ? moved : null, left);
-        Gone = left;
+        Kept = [.. left.Where(IsOfPeople)];
+        Gone = [.. left.Except(Kept)];
     }
 
     public Arrival? Before { get; }
 
-    /// <summary>Batches whose line stands in the list no more.</summary>
+    /// <summary>Batches of people that no line of the list stands for.</summary>
+    public IReadOnlyList<Batch> Kept { get; }
+
+    /// <summary>Batches whose line stands in the list no more, and to which nobody has added anything.</summary>
     public IReadOnlyList<Batch> Gone { get; }
 
     /// <summary>Fields of a line as they are to be written.</summary>
@@ -71,6 +76,12 @@ public sealed class CarriedOver
     /// <summary>An entry without a word on why it was taken was typed by a person too.</summary>
     private static bool IsByHand(Batch batch) =>
         batch is { Entry: not null, Taken: NameTaken.ByHand or null };
+
+    /// <summary>Somebody has counted, housed or named them; and the program gives each of its lines a number.</summary>
+    private static bool IsOfPeople(Batch batch) => IsByHand(batch) || batch.Losses.Count > 0 ||
+        batch is { Line: null } or { Alive: not null } or { Tank: not null } or { System: not null } or
+        { Price: not null } or { Days: not null } or { Water: not null } or { Cause: not null } or
+        { Gone: not null };
 
     private void Pair(MatchedLine line, Batch? batch, List<Batch> left)
     {

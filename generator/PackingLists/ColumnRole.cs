@@ -16,6 +16,10 @@ internal enum ColumnRole
     Count,
     Bags,
     PerBag,
+
+    /// <summary>Fish of a line, all its bags together.</summary>
+    Total,
+
     Price,
 
     /// <summary>Sums of a line, which say nothing new.</summary>

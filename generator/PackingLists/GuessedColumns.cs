@@ -14,12 +14,13 @@ internal static class GuessedColumns
         var names = Enumerable.Range(0, most)
             .Select(i => (Column: i, Share: Share(rows, i, cell => IsName(cell, matcher))))
             .OrderByDescending(c => c.Share).ThenBy(c => c.Column).First();
-        return names.Share < LeastShare
+        var least = most == 1 ? double.Epsilon : LeastShare; // where there is no other column, one name is enough
+        return names.Share < least
             ? null
             : new ListColumns(0, new Dictionary<ColumnRole, int> { [ColumnRole.Text] = names.Column }, "");
     }
 
-    private static bool IsName(string cell, NameMatcher matcher)
+    public static bool IsName(string cell, NameMatcher matcher)
     {
         if (cell.Length is 0 or > NameReader.LongestText || !cell.Any(char.IsLetter))
             return false;

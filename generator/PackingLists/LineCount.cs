@@ -13,7 +13,7 @@ internal static partial class LineCount
         if (!found.Success)
             return null;
         int Number(string group) => int.Parse(
-            found.Groups[group].Value.Replace(",", "").Replace(".", ""),
+            string.Concat(found.Groups[group].Value.Where(char.IsAsciiDigit)),
             NumberStyles.None, CultureInfo.InvariantCulture);
         var count = Number("count") * (found.Groups["bags"].Success ? (long)Number("bags") : 1);
         return count is > 0 and <= 100_000 ? (int)count : null;
@@ -39,11 +39,12 @@ internal static partial class LineCount
 
     [GeneratedRegex(
         @"^(?:(?<bags>\d{1,3})?\s*[x×*]\s*)?" +
-        @"(?<count>\d{1,3}(?:[.,]\d{3})|\d{1,6})(?:\.0+)?\s*(?:pcs?|stk|st|heads?)?\.?$",
+        @"(?<count>\d{1,3}(?:[.,'’]\d{3}| 000)|\d{1,6})(?:\.0+)?\s*(?:pcs?|pieces|stk|stück|st|heads?|fish)?\.?$",
         RegexOptions.IgnoreCase)]
     private static partial Regex Plain();
 
-    [GeneratedRegex(@"^(?<before>.*\p{L}.*[^\d\s.,–-])(?<!\b(?:L|LDA|C|CW))\s+(?<count>\d{1,5})$")]
+    [GeneratedRegex(@"^(?<before>.*\p{L}.*[^\d\s.,–-])(?<!\b(?:L|LDA|C|CW))\s+" +
+        @"(?<count>\d{1,3}(?:[.,'’]\d{3}| 000)|\d{1,5})$")]
     private static partial Regex AtEnd();
 
     [GeneratedRegex(@"^(?<count>\d{1,5})\s*(?<word>[\p{L}♂♀]+)\.?$")]

@@ -65,6 +65,22 @@ internal sealed partial class LineParts
         return null;
     }
 
+    /// <summary>What was read of a line that is one text.</summary>
+    public int? TakeCount(TextCount read)
+    {
+        foreach (var doubt in read.Doubts)
+            Doubt(doubt);
+        if (read.Sex.Length > 0)
+        {
+            Sex = read.Sex;
+            return LineCount.Of(read.Count);
+        }
+        if (LineCount.Of(read.Count) is not { } fish)
+            return read.Count.Length > 0 ? TakeOddCount(read.Count) : null;
+        DoubtPairs(fish.ToString(System.Globalization.CultureInfo.InvariantCulture));
+        return fish;
+    }
+
     /// <summary>Of what is sold in pairs or trios nobody knows whether they were counted or their fish.</summary>
     public void DoubtPairs(string count)
     {

@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text.RegularExpressions;
 using CareSheets.Names;
 
@@ -14,7 +13,9 @@ internal sealed partial class LineReader(ListColumns columns, Func<string, bool>
     {
         var parts = new LineParts();
         var (main, beside) = Names(row);
-        (main, var atTheEnd) = HasCounts || !row.IsOneText ? (main, "") : LineCount.AtTheEnd(main);
+        var counted = columns.HasCounts || columns.Unread.Count > 0 ? null : TextCount.Of(main);
+        var whole = main;
+        main = counted?.Left ?? main;
         if (!main.Any(char.IsLetter))
             return null;
         parts.TakeSizeCell(row.Cell(columns[ColumnRole.Size]), columns.SizeUnit);
@@ -24,12 +25,13 @@ internal sealed partial class LineReader(ListColumns columns, Func<string, bool>
         if (row.Cell(columns[ColumnRole.Place]) is { Length: > 0 } place)
             parts.TakePlace(place, "place");
         var name = NameOf(main, parts);
-        var count = HasCounts ? CountOf(row, parts) : Counted(LineCount.Of(atTheEnd), parts);
+        var count = counted is null ? CountColumns.Read(row, columns, parts) : parts.TakeCount(counted);
         return new PackedLine
         {
             Line = row.Line,
             Said = row.Said,
-            NameText = name.Text,
+            NameText = name.Text.Length > 0 ? name.Text : main,
+            Main = whole,
             Reading = name.Reading,
             Beside = beside,
             Count = count,
@@ -39,7 +41,8 @@ internal sealed partial class LineReader(ListColumns columns, Func<string, bool>
             Provenance = parts.Provenance,
             Strain = parts.Strain,
             Place = parts.Place,
-            Price = row.Cell(columns[ColumnRole.Price]),
+            Price = row.Cell(columns[ColumnRole.Price]) is { Length: > 0 } price
+                ? columns.WithCurrency(price) : counted?.Price ?? "",
             Remark = parts.Remark,
             Unclear = parts.Unclear,
             IsLikeFish = IsLikeFish(row, parts, name.Reading),
@@ -51,10 +54,16 @@ internal sealed partial class LineReader(ListColumns columns, Func<string, bool>
         List<string> texts =
         [
             .. new[] { ColumnRole.Name, ColumnRole.Text, ColumnRole.Vernacular }
-                .Select(r => row.Cell(columns[r])).Where(t => t.Length > 0),
+                .Select(r => row.Cell(columns[r])).Where(t => t.Any(char.IsLetter)),
         ];
-        return (texts.FirstOrDefault() ?? "", texts.Count > 1 ? texts[1] : "");
+        return (texts.FirstOrDefault() ?? Nameless(row), texts.Count > 1 ? texts[1] : "");
     }
+
+    /// <summary>A code of the trade names a fish; a size tells of one, such as that of the line above.</summary>
+    private string Nameless(ListRow row) =>
+        TradeCode.Read(row.Cell(columns[ColumnRole.Code])) is { } code ? code
+        : LineSize.OfCell(row.Cell(columns[ColumnRole.Size]), columns.SizeUnit).Length > 0 ? row.Said
+        : "";
 
     /// <summary>
     /// The name without what stands beside it. A strain is taken off scientific names only: in customers' names
@@ -94,32 +103,6 @@ internal sealed partial class LineReader(ListColumns columns, Func<string, bool>
             ? CodeInCapitals().Replace(text[..1] + text[1..].ToLowerInvariant(), m => m.Value.ToUpperInvariant())
             : text;
     }
-
-    private int? CountOf(ListRow row, LineParts parts)
-    {
-        var (bags, per) = (Number(row, ColumnRole.Bags), Number(row, ColumnRole.PerBag));
-        var counted = Number(row, ColumnRole.Count);
-        if (bags is not null && per is not null && counted is not null && counted != bags * per)
-            parts.Doubt(string.Create(
-                CultureInfo.InvariantCulture, $"{bags} bags of {per} are {bags * per}, not {counted}"));
-        var cell = row.Cell(columns[ColumnRole.Count]);
-        if (counted is null && cell.Length > 0)
-            return parts.TakeOddCount(cell);
-        return Counted(bags is null ? counted : null, parts) ?? counted ??
-            (bags is not null && per is not null ? bags * per : null);
-    }
-
-    private static int? Counted(int? fish, LineParts parts)
-    {
-        if (fish is { } number)
-            parts.DoubtPairs(number.ToString(CultureInfo.InvariantCulture));
-        return fish;
-    }
-
-    private bool HasCounts =>
-        columns[ColumnRole.Count] is not null || columns[ColumnRole.Bags] is not null;
-
-    private int? Number(ListRow row, ColumnRole role) => LineCount.Of(row.Cell(columns[role]));
 
     /// <summary>
     /// A name of a genus and an epithet is one of a fish. Any other text is when a size, a sex or a figure in the

@@ -16,15 +16,26 @@ internal enum WordKind
     /// <summary>A colour or a cultivated form.</summary>
     Form,
 
-    /// <summary>A word of customers' names, and never an epithet: molly, ornate.</summary>
+    /// <summary>
+    /// A word of customers' names, and never an epithet: molly, ornate. One that means a group stands in headings too.
+    /// </summary>
     Everyday,
 
     /// <summary>A line with it is no fish: totals, freight.</summary>
     Noise,
+
+    /// <summary>A word of sentences, which stands in no name: thanks, are.</summary>
+    Remark,
 }
 
 /// <summary>A word of list-words.csv.</summary>
-internal sealed record ListWord(string Word, WordKind Kind, string Meaning);
+internal sealed record ListWord(string Word, WordKind Kind, string Meaning)
+{
+    /// <summary>Tetras, catfish: a heading where nothing else stands beside it.</summary>
+    public bool IsGroup => Kind == WordKind.Everyday && Meaning == "group";
+
+    public bool IsTotal => Kind == WordKind.Noise && Meaning == "total";
+}
 
 /// <summary>The marks and words that stand beside names in lists.</summary>
 internal static class ListWords

@@ -14,6 +14,9 @@ public sealed record PackedLine
     /// <summary>The part that names the fish, as written.</summary>
     public required string NameText { get; init; }
 
+    /// <summary>The text that the name was read of, whole.</summary>
+    public string Main { get; init; } = "";
+
     public required NameReading Reading { get; init; }
 
     /// <summary>A vernacular name in a column of its own, or empty.</summary>
@@ -47,6 +50,14 @@ public sealed record PackedLine
 
     /// <summary>Whether it is fish even where nothing tells how many.</summary>
     public bool IsLikeFish { get; init; }
+
+    /// <summary>The line with the question how many, where it doesn't say so.</summary>
+    internal PackedLine WithOpenCount() =>
+        Count is not null || Unclear.Any(u => u.StartsWith(HowMany, StringComparison.Ordinal) || u.Contains(" fish"))
+            ? this
+            : this with { Unclear = [.. Unclear, HowMany] };
+
+    private const string HowMany = "how many";
 
     internal WrittenName Written(IReadOnlySet<string> genera) => new(Reading, NameText, Beside, genera);
 }

@@ -20,31 +20,33 @@ public sealed class PackingListReader(NameMatcher matcher, RememberedAnswers ans
     {
         if (rows.All(r => r.IsEmpty))
             return Refuse(PackingListCodes.NoLines, shownPath);
-        if ((ListColumns.Find(rows) ?? GuessedColumns.Find(rows, matcher)) is not { } columns)
+        if (new SettledColumns(rows, matcher).Find() is not { } columns)
             return Refuse(PackingListCodes.NoNames, shownPath);
-        var skipped = rows.Where(r => r.Line < columns.HeaderLine && !r.IsEmpty)
-            .Select(r => new SkippedRow(r.Line, r.Said, SkipReason.Preamble)).ToList();
-        var lines = Lines(rows.Where(r => r.Line > columns.HeaderLine && !r.IsEmpty), columns, skipped);
+        foreach (var column in columns.Unread)
+            bag.Add(PackingListCodes.UnreadColumn, SourceSpan.WholeFile(shownPath), ("column", columns.Name(column)));
+        var (lines, skipped) = Lines([.. rows.Where(r => r.Line != columns.HeaderLine && !r.IsEmpty)], columns);
         return lines.Count == 0 ? Refuse(PackingListCodes.NoLines, shownPath) : new PackingList(file, lines, skipped);
     }
 
-    private List<MatchedLine> Lines(IEnumerable<ListRow> rows, ListColumns columns, List<SkippedRow> skipped)
+    private (List<MatchedLine> Lines, List<SkippedRow> Skipped) Lines(
+        IReadOnlyList<ListRow> rows, ListColumns columns)
     {
         var reader = new LineReader(columns, matcher.IsLikeGenus);
         var read = rows.Select(r => (Row: r, Line: reader.Read(r))).ToList();
         var counted = read.Count(r => r.Line?.Count is not null);
         var genera = read.Select(r => r.Line?.Reading).OfType<NameReading>()
             .Where(n => !n.IsAbbreviated && n.Genus.Length > 3).Select(n => n.Genus).ToHashSet();
-        var lines = new List<MatchedLine>();
+        var (lines, skipped) = (new List<MatchedLine>(), new List<SkippedRow>());
         foreach (var (row, line) in read)
         {
-            var matched = line is null ? null : Match(line, genera);
-            if (SkipFor(matched, counted > read.Count / 2) is { } reason)
-                skipped.Add(new SkippedRow(row.Line, row.Said, reason));
+            var asked = !columns.HasCounts && (counted > 0 || columns.Unread.Count > 0);
+            var matched = line is null ? null : Match(asked ? line.WithOpenCount() : line, genera);
+            if (SkipFor(row, matched, columns, counted > read.Count / 2) is { } reason)
+                skipped.Add(new SkippedRow(row.Line, row.Said, reason, matched));
             else
                 lines.Add(matched!);
         }
-        return lines;
+        return (lines, skipped);
     }
 
     private MatchedLine Match(PackedLine line, IReadOnlySet<string> genera)
@@ -57,17 +59,13 @@ public sealed class PackingListReader(NameMatcher matcher, RememberedAnswers ans
             : new MatchedLine(line, null, null, match);
     }
 
-    /// <summary>A line that was taken for a fish is one, whatever else stands in it.</summary>
-    private static SkipReason? SkipFor(MatchedLine? line, bool mostHaveCounts)
-    {
-        if (line is null)
-            return SkipReason.NoName;
-        if (line.Entry is not null)
-            return null;
-        if (line.Line.NameText.Split(' ').Any(w => ListWords.Find(w)?.Kind == WordKind.Noise))
-            return SkipReason.NotFish;
-        return mostHaveCounts && line.Line is { Count: null, IsLikeFish: false } ? SkipReason.NoCount : null;
-    }
+    /// <summary>A line that was taken for a fish is one, whatever else stands in it, and wherever it stands.</summary>
+    private static SkipReason? SkipFor(ListRow row, MatchedLine? line, ListColumns columns, bool hasCounts) =>
+        line is { Entry: not null } ? null
+        : row.Line < columns.HeaderLine ? SkipReason.Preamble
+        : line is null ? SkipReason.NoName
+        : columns.IsRepeatedBy(row) ? SkipReason.Heading
+        : new FishSigns(line, $"{line.Line.Main} {line.Line.Beside}".Trim()).Against(hasCounts);
 
     private static NameTaken Reason(MatchRung rung) => rung switch
     {

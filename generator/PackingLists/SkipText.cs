@@ -8,6 +8,8 @@ public static class SkipText
         SkipReason.Preamble => "before the headings",
         SkipReason.NotFish => "a total, freight or the like",
         SkipReason.NoName => "no name in it",
-        SkipReason.NoCount => "no count, unlike the others",
+        SkipReason.Heading => "a heading",
+        SkipReason.Remark => "a remark",
+        SkipReason.NoSign => "nothing in it tells of fish",
     };
 }

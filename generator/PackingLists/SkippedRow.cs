@@ -12,9 +12,16 @@ public enum SkipReason
     /// <summary>Nothing that names anything.</summary>
     NoName,
 
-    /// <summary>A text without a count, where the other lines have one: a heading or a remark.</summary>
-    NoCount,
+    /// <summary>A heading of the lines below it, or the headings of the columns again.</summary>
+    Heading,
+
+    /// <summary>A sentence, such as thanks.</summary>
+    Remark,
+
+    /// <summary>Neither a name, a code, a size nor a word of the trade, where most other lines have counts.</summary>
+    NoSign,
 }
 
 /// <summary>A row that is no batch. It is told, so that nobody has to wonder where it went.</summary>
-public sealed record SkippedRow(int Line, string Said, SkipReason Reason);
+/// <param name="Read">What it would be as a batch, for a person may say that it is one.</param>
+public sealed record SkippedRow(int Line, string Said, SkipReason Reason, MatchedLine? Read = null);

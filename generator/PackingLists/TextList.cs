@@ -1,11 +1,12 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using CsvHelper;
 using CsvHelper.Configuration;
 
 namespace CareSheets.PackingLists;
 
 /// <summary>Rows of a list of separated text (RFC 4180, with whatever separates).</summary>
-internal static class TextList
+internal static partial class TextList
 {
     private static readonly char[] Delimiters = [';', '\t', '|', ','];
 
@@ -46,6 +47,7 @@ internal static class TextList
     {
         var lines = text.Split('\n').Where(l => l.Trim().Length > 0).Take(SampleLines).ToList();
         return Delimiters
+            .Where(d => d != ',' || !lines.TrueForAll(OnlyDecimals().IsMatch))
             .Select(d => (Sign: d, Counts: lines.Select(l => Outside(l, d)).Where(c => c > 0).ToList()))
             .Where(d => d.Counts.Count > lines.Count * LeastShare)
             .OrderByDescending(d => d.Counts.GroupBy(c => c).Max(g => g.Count() * (1 + Math.Min(g.Key, 5) / 10.0)))
@@ -73,6 +75,10 @@ internal static class TextList
         var line = raw.TrimEnd('\r', '\n');
         return line.AsSpan().ContainsAny('\r', '\n') ? string.Join(" | ", cells.Select(OneLine)) : line.Trim();
     }
+
+    /// <summary>Every comma of the line stands in a number that letters or blanks are around.</summary>
+    [GeneratedRegex(@"^(?:[^,]|(?<=(?<![\d,])\d{1,4}),(?=\d{1,3}(?![\d,])))*$")]
+    private static partial Regex OnlyDecimals();
 
     private static string OneLine(string cell) => cell.ReplaceLineEndings(" ").Trim();
 }

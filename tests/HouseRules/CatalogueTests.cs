@@ -26,6 +26,7 @@ public sealed class CatalogueTests
         ["AR958"] = "ReceivingTests",
         ["AR959"] = "ReceivingTests",
         ["AR960"] = "ReceivingTests",
+        ["AR961"] = "CountColumnsTests",
         ["CD904"] = "CardsCommandTests",
         ["WA901"] = "WaterCommandTests",
         ["WA902"] = "WaterCommandTests",

@@ -71,6 +71,41 @@ public sealed class AgainTests
         Assert.Equal("Betta splendens;;6 pr;3", Assert.Single(receipt.Carried.Gone).Said.Value);
     }
 
+    [Theory]
+    [InlineData("line: 9\n    said: \"10 Boraras as gift\"\n    alive: 10\n    tank: A5")]
+    [InlineData("said: \"10 Boraras as gift\"\n    count: 10")]
+    [InlineData("line: 9\n    said: \"Rasbora nova\"\n    entry: danio-rerio\n    taken: by hand")]
+    [InlineData("line: 9\n    said: \"Rasbora nova\"\n    entry: danio-rerio\n    taken: exact\n    tank: A5")]
+    public void A_batch_that_people_added_stays_although_the_list_has_no_such_line(string batch)
+    {
+        using var workshop = Worked(out _);
+        workshop.Replace(File, "  - line: 4", $"  - {batch}\n  - line: 4");
+        for (var time = 1; time <= 2; time++)
+        {
+            var receipt = Receive(workshop, List);
+            Assert.Empty(receipt.Carried.Gone);
+            Assert.Single(receipt.Carried.Kept);
+            Assert.Equal(4, Arrival(workshop).Batches.Count);
+            Assert.Contains(batch, System.IO.File.ReadAllText(workshop[File]).Replace("  # kept", "# kept"));
+        }
+    }
+
+    [Fact]
+    public void A_line_that_was_taken_for_no_fish_becomes_one_by_an_answer_or_by_hand()
+    {
+        using var workshop = Worked(out _);
+        var list = List + "Thank you for this;;;\n";
+        var skipped = Assert.Single(Receive(workshop, list).List.Skipped);
+        Assert.Equal(5, skipped.Line);
+        workshop.Replace(File, "# Line 5", "  - line: 5\n    said: \"Thank you for this;;;\"\n" +
+            "    entry: danio-rerio\n    taken: by hand\n    alive: 7\n# Line 5");
+        Receive(workshop, list);
+        var batch = Arrival(workshop).Batches[3];
+        Assert.Equal((5, "danio-rerio", 7), (batch.Line, batch.Entry?.Value, batch.Alive?.Value));
+        Assert.DoesNotContain("# Line 5", System.IO.File.ReadAllText(workshop[File]));
+        Assert.Equal("betta-splendens", Receive(workshop, list, "5=betta-splendens").List.Lines[3].Entry);
+    }
+
     [Fact]
     public void Each_time_what_was_there_is_kept_under_a_number_of_its_own()
     {

@@ -5,6 +5,7 @@ internal sealed class Likeness(NameIndex index, NearNames near)
 {
     private const double SameEpithet = 0.8;
     private const double SameSound = 0.6;
+    private const double SameSpecies = 0.84;
     private const double SameCode = 0.85;
     private const double SameGenus = 0.2;
     private const double MostForVernacular = 0.84;
@@ -23,6 +24,12 @@ internal sealed class Likeness(NameIndex index, NearNames near)
             }
         }
     }
+
+    /// <summary>The species of which a third word tells more, or which a word of the trade stands behind.</summary>
+    public IEnumerable<MatchCandidate> WithoutThird(NameReading read) =>
+        from epithet in read.Epithets.SkipLast(1).Take(1)
+        from name in index.ByName($"{read.Genus} {epithet}")
+        select new MatchCandidate(name.Species, MatchRung.Near, name.Name.ToString(), SameSpecies);
 
     public IEnumerable<MatchCandidate> Coded(WrittenName written) =>
         from code in written.Codes

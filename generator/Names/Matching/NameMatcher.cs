@@ -93,9 +93,16 @@ public sealed class NameMatcher(NameIndex index, GenusTable genera)
     {
         var likeness = new Likeness(index, _near);
         return likeness.OtherGenus(written.Reading).Concat(_near.Of(written.Reading))
-            .Concat(likeness.Coded(written)).Concat(likeness.Vernacular(written))
+            .Concat(likeness.WithoutThird(written.Reading)).Concat(likeness.Coded(written))
+            .Concat(likeness.Vernacular(written).Where(c => !IsFar(written, c)))
             .Concat(likeness.GenusOnly(written.Reading));
     }
+
+    /// <summary>A species that is only called alike, where the name is a full one of another order.</summary>
+    private bool IsFar(WrittenName written, MatchCandidate called) =>
+        written.Reading.Epithets.Count > 0 && genera.Find(written.Reading.Genus)?.Order is { } order &&
+        genera.Find(called.Species.Valid.Genus)?.Order is { } other && order != other &&
+        !index.Vernaculars.Exactly(written.Beside).Contains(called.Species);
 
     private static List<MatchCandidate> Best(IEnumerable<MatchCandidate> candidates) =>
     [

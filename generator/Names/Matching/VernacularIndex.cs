@@ -8,6 +8,11 @@ internal sealed class VernacularIndex
 {
     private const double LeastLikeness = 0.34;
 
+    /// <summary>Of names that hold every word of a text. What more species share says little.</summary>
+    private const double LikenessOfPart = 0.51;
+
+    private const int MostOfPart = 5;
+
     private readonly List<(NamedSpecies Species, string Name, string[] Words)> _names;
     private readonly ILookup<string, int> _byWord;
     private readonly Dictionary<string, double> _weights;
@@ -40,9 +45,19 @@ internal sealed class VernacularIndex
     public IEnumerable<(NamedSpecies Species, string Name, double Likeness)> Like(string text)
     {
         var words = Words(text).Select(Known).Distinct().ToArray();
+        var wholes = Wholes(words);
         return words.SelectMany(w => _byWord[w]).Distinct()
-            .Select(i => (_names[i].Species, _names[i].Name, Likeness: Likeness(words, _names[i].Words)))
+            .Select(i => (_names[i].Species, _names[i].Name,
+                Likeness: Math.Max(Likeness(words, _names[i].Words), wholes.Contains(i) ? LikenessOfPart : 0)))
             .Where(n => n.Likeness >= LeastLikeness);
+    }
+
+    /// <summary>Names of which the words are a part, as Zebra is of each fish that is called so.</summary>
+    private HashSet<int> Wholes(string[] words)
+    {
+        HashSet<int> found =
+            [.. words.Take(1).SelectMany(w => _byWord[w]).Where(i => words.All(_names[i].Words.Contains))];
+        return found.Select(i => _names[i].Species).Distinct().Count() <= MostOfPart ? found : [];
     }
 
     /// <summary>Small letters, no marks, no plural.</summary>
