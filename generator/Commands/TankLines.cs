@@ -51,7 +51,7 @@ internal static class TankLines
     }
 
     private static string Sides((double Length, double Width, double Height) tank) =>
-        $"{TankSentences.AtLeast(tank.Length)} × {TankSentences.AtLeast(tank.Width)} × {TankSentences.AtLeast(tank.Height)}";
+        string.Join(" × ", new[] { tank.Length, tank.Width, tank.Height }.Select(TankSentences.AtLeast));
 
     /// <summary>Down to a tenth: a tank is never said to hold more than it does.</summary>
     private static string Down(double litres) =>

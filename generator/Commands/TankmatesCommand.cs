@@ -31,7 +31,8 @@ internal sealed class TankmatesSettings : ContentSettings
     private static string Say(TankProblem problem) => problem switch
     {
         TankProblem.NotThreeSides =>
-            "write length x width x height, as in 120x40x50cm, or what you know of it, as in 120cm, 240L or 120cm,240L.",
+            "write length x width x height, as in 120x40x50cm, or what you know of it, " +
+            "as in 120cm, 240L or 120cm,240L.",
         TankProblem.NotALength =>
             "each side is a length in cm, mm, m, in or ft, with a decimal point, as in 60.5x30x36cm.",
         TankProblem.NotAVolume =>

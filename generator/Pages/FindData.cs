@@ -26,7 +26,7 @@ public static class FindData
             .Concat(entry.FormerNames.Select(n => n.Value.ToString()))
             .Concat(entry.TradeCodes.SelectMany(c => TradeCode.Spellings(c.Value)));
 
-    /// <summary>The word that each name of customers ends with, such as pleco, and the genus of each name of science.</summary>
+    /// <summary>The word that ends each name of customers, such as pleco, and each genus it was put in.</summary>
     private static IEnumerable<string> Kinds(Entry entry) =>
         entry.VernacularNames.Select(n => n.Value.Split(' ', '-')[^1])
             .Append(entry.ScientificName.Value.Genus)

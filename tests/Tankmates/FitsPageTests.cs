@@ -3,7 +3,7 @@ using CareSheets.Tests.Browser;
 
 namespace CareSheets.Tests.Tankmates;
 
-/// <summary>What the page Fits my tank says before its lists: each was asked alone, and what it would have to know.</summary>
+/// <summary>What the page Fits my tank says beside its lists: each was asked alone, and what is lacking.</summary>
 [Collection(BrowserTests.Name)]
 public sealed class FitsPageTests(BrowserFixture browser)
 {

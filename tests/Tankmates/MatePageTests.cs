@@ -36,11 +36,11 @@ public sealed class MatePageTests(BrowserFixture browser)
     {
         var page = await _pages.Open("together.html");
         var shown = await page.EvaluateAsync<string[]>(AllReasons);
-        var sentences = new MateSentences(Shop.Site);
-        var count = Shop.Mates.Mates.Count;
+        var (sentences, count) = (new MateSentences(Shop.Site), Shop.Mates.Mates.Count);
         var expected = Enumerable.Range(0, count).SelectMany(one => Enumerable.Range(one + 1, count - one - 1)
             .Select(other => Shop.Mates.Pair(one, other))
-            .Select(p => string.Join('\n', [$"{(int)p.Verdict}", .. p.Reasons.Select(r => sentences.Of(r, p.Verdict))])));
+            .Select(p => string.Join(
+                '\n', [$"{(int)p.Verdict}", .. p.Reasons.Select(r => sentences.Of(r, p.Verdict))])));
         Assert.Equal(expected, shown);
     }
 
@@ -154,8 +154,9 @@ public sealed class MatePageTests(BrowserFixture browser)
     public async Task What_relatives_exclude_does_not_fit_and_nothing_unknown_nearly_fits()
     {
         var page = await _pages.Open("fits-my-tank.html#ph=9&hardness=30%20%C2%B0dH");
-        foreach (var list in new[] { "#fit-1", "#fit-2", "#fit-3" })
-            await page.ClickAsync($"{list} summary");
+        foreach (var closed in new[] { "#fit-1", "#fit-2", "#fit-3" })
+            await page.EvaluateAsync("list => { document.querySelector(list).open = true; }", closed);
+        await page.Locator("#fit-3 .mate").First.WaitForAsync();
         Assert.DoesNotContain("unknown", await page.InnerTextAsync("#fit-1"), StringComparison.Ordinal);
         var puffer = page.Locator("#fit-3 .mate:has(a[href$='carinotetraodon-irrubesco.html'])");
         Assert.Contains(

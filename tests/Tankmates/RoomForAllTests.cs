@@ -84,8 +84,8 @@ public sealed class RoomForAllTests
         Assert.Contains("No tank fits them together", text, StringComparison.Ordinal);
         Assert.EndsWith("""
             none of these pairs is left:
-              Zebra danio + green spotted puffer
-              Green spotted puffer + neon tetra
+              zebra danio + green spotted puffer
+              green spotted puffer + neon tetra
 
             """.ReplaceLineEndings("\n"), text, StringComparison.Ordinal);
         Assert.DoesNotContain("at least", text.Split("No tank fits")[1], StringComparison.Ordinal);

@@ -6,7 +6,7 @@ using Microsoft.Playwright;
 
 namespace CareSheets.Tests.Tankmates;
 
-/// <summary>What the page Together? says of a group: no recipe for those to be kept apart, no yes that nobody gave.</summary>
+/// <summary>What the page Together? says of a group: no recipe for foes, no yes that nobody gave.</summary>
 [Collection(BrowserTests.Name)]
 public sealed class TogetherPageTests(BrowserFixture browser)
 {
@@ -24,8 +24,8 @@ public sealed class TogetherPageTests(BrowserFixture browser)
         var cases = Enumerable.Range(0, 400).Select(i => (
             Places: Enumerable.Range(0, 1 + (i % 6)).Select(n => ((i * 7) + (n * 13)) % count).Distinct().ToArray(),
             Litres: 10.0 + (i * 2))).ToList();
-        var expected = cases.Select(c => (int)RoomForAll.Of([.. c.Places.Select(p => Shop.Mates.Mates[p])], c.Litres).Fit)
-            .ToList();
+        var expected = cases
+            .Select(c => (int)RoomForAll.Of([.. c.Places.Select(p => Shop.Mates.Mates[p])], c.Litres).Fit).ToList();
         Assert.Equal([0, 2, 3], expected.Distinct().Order());
         var page = await _pages.Open("together.html");
         Assert.Equal(expected, await page.EvaluateAsync<int[]>(
@@ -34,7 +34,7 @@ public sealed class TogetherPageTests(BrowserFixture browser)
 
     [Theory]
     [InlineData("80x35x40cm", 8, "2")]
-    [InlineData("80x35x40cm", 3, "2")]
+    [InlineData("80x35x40cm", 5, "2")]
     [InlineData("80x35x40cm", 2, "3")]
     [InlineData("80x35x40cm", 1, "0")]
     [InlineData("200x60x60cm", 8, "0")]
@@ -47,14 +47,17 @@ public sealed class TogetherPageTests(BrowserFixture browser)
         string[] names = RoomForAllTests.Eight[..count];
         var group = RoomForAllTests.Of(tank, names);
         var sentences = new TankSentences(Shop.Site);
-        var page = await _pages.Open($"together.html#species={string.Join(',', names)}&tank={Uri.EscapeDataString(tank)}");
+        var page = await _pages.Open(
+            $"together.html#species={string.Join(',', names)}&tank={Uri.EscapeDataString(tank)}");
         var verdict = page.Locator("#tank-verdict");
         Assert.Equal(sentences.Verdict(group), await verdict.InnerTextAsync());
         Assert.Equal(sign, await verdict.GetAttributeAsync("data-verdict"));
         var lines = await page.Locator("#tank-reasons li").AllInnerTextsAsync();
-        string[] expected = [.. sentences.Missing(group.Tank!), .. group.InTank.Select(_ => ""), .. sentences.Room(group)];
+        string[] expected =
+            [.. sentences.Missing(group.Tank!), .. group.InTank.Select(_ => ""), .. sentences.Room(group)];
         Assert.Equal(expected.Length, lines.Count);
-        Assert.All(expected.Zip(lines), l => Assert.StartsWith(l.First.Split(['0', '1'])[0], l.Second));
+        Assert.All(expected.Zip(lines), l =>
+            Assert.StartsWith(new string([.. l.First.TakeWhile(c => !char.IsAsciiDigit(c))]), l.Second));
         Assert.Equal([], _pages.Complaints);
     }
 
@@ -83,12 +86,12 @@ public sealed class TogetherPageTests(BrowserFixture browser)
     [InlineData("together.html#species=danio-rerio,paracheirodon-innesi&tank=60%20cm", 1280)]
     [InlineData("together.html#species=betta-splendens,poecilia-reticulata&tank=60%20L", 390)]
     [InlineData("fits-my-tank.html#tank=60%20L", 390)]
-    [InlineData("water.html", 390)]
     public async Task What_is_hidden_is_not_shown_and_nothing_empty_is(string address, int width)
     {
         var page = await _pages.Open(address, width);
         Assert.Empty(await page.EvaluateAsync<string[]>("""
-            [...document.querySelectorAll("main [hidden]")].filter((e) => e.getClientRects().length > 0).map((e) => e.id)
+            [...document.querySelectorAll("main [hidden]")].filter((e) => e.getClientRects().length > 0)
+              .map((e) => e.id)
             """));
         Assert.Empty(await page.EvaluateAsync<string[]>("""
             [...document.querySelectorAll(".outcome .verdict, .outcome .caution-list__item, .outcome h2")]

@@ -1,6 +1,6 @@
 namespace CareSheets.Tankmates.Tanks;
 
-/// <summary>Whether a tank holds enough for all of a group together; of each alone <see cref="TankFit"/> speaks.</summary>
+/// <summary>Whether a tank holds enough for a whole group; of each alone <see cref="TankFit"/> speaks.</summary>
 /// <param name="Asked">In L, what the entries ask for one after the other, each for its own group.</param>
 /// <param name="SwissLeast">In L, the least of the Swiss table for the same groups.</param>
 /// <param name="Given">In L, what the tank holds.</param>
@@ -22,7 +22,7 @@ public sealed record RoomForAll(double Asked, double SwissLeast, double Given, b
         : !IsOfSeveral || Asked <= Given + Slip ? RoomState.Enough
         : LeastShare * Asked > Given + Slip ? RoomState.BelowShare : RoomState.BelowSum;
 
-    /// <summary>Between half of the sum and all of it nobody has said that they fit, and nobody that they do not.</summary>
+    /// <summary>Between half of the sum and all of it nobody has said that they fit, nor that they do not.</summary>
     public Fit Fit => State switch
     {
         RoomState.Enough => Fit.Fits,

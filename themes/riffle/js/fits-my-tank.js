@@ -86,10 +86,8 @@
     const box = /** @type {HTMLDetailsElement} */ (find(`#fit-${fit}`));
     const count = places.length === 1 ? say("count_one") : say("count_many", { count: places.length });
     find(".verdict", box).textContent = `${say(words[fit])}: ${count}`;
-    const list = () => {
-      if (box.open)
-        lookup.fillList(find("ul", box), places, (/** @type {number} */ place) => item(place, reasonsOf(place)));
-    };
+    const list = () => lookup.fillList(find("ul", box), box.open ? places : [],
+      (/** @type {number} */ place) => item(place, reasonsOf(place)));
     box.ontoggle = list;
     list();
   }
