@@ -26,9 +26,12 @@ public static class FindData
             .Concat(entry.FormerNames.Select(n => n.Value.ToString()))
             .Concat(entry.TradeCodes.SelectMany(c => TradeCode.Spellings(c.Value)));
 
-    /// <summary>The word that ends each name of customers, such as pleco, and each genus it was put in.</summary>
+    /// <summary>
+    /// The last word of its name, such as pleco, and each genus it was put in. Other names of the trade don't count:
+    /// they make a shark of a barb.
+    /// </summary>
     private static IEnumerable<string> Kinds(Entry entry) =>
-        entry.VernacularNames.Select(n => n.Value.Split(' ', '-')[^1])
+        new[] { entry.VernacularName.Split(' ', '-')[^1] }
             .Append(entry.ScientificName.Value.Genus)
             .Concat(entry.FormerNames.Select(n => n.Value.Genus))
             .Distinct();

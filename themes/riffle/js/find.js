@@ -75,7 +75,7 @@ var caresheetsFind = (function () {
       .filter((/** @type {any} */ f) => f.tier < tiers.none)
       .sort((/** @type {any} */ f, /** @type {any} */ g) => f.tier - g.tier);
     const worst = found.some((/** @type {any} */ f) => f.tier < tiers.within) ? tiers.beyond : tiers.within;
-    return found.filter((/** @type {any} */ f) => f.tier <= worst).map((/** @type {any} */ f) => f.one);
+    return found.filter((/** @type {any} */ f) => f.tier <= worst).map((/** @type {any} */ f) => ({ place: f.one.place, tier: f.tier }));
   }
 
   /** Edits from one word to another; neighbours that changed places are one. @param {string} a @param {string} b */
@@ -124,23 +124,23 @@ var caresheetsFind = (function () {
   }
 
   /**
-   * Places of species in the list of all: those of which one name is just what was typed; those that fit it; else those
-   * that fit words spelt nearly so, with these words; else those of the kind.
+   * Places of species in the list of all: those of which one name is just what was typed; those that fit it, and how
+   * many of these by name; else those that fit words spelt nearly so, with these words; else those of the kind.
    * @param {string} typed
-   * @returns {{ called: number[], found: number[], spelt: string[], near: number[], kin: number[] }}
+   * @returns {{ called: number[], found: number[], named: number, spelt: string[], near: number[], kin: number[] }}
    */
   function search(typed) {
     const places = (/** @type {any[]} */ some) => some.map((one) => one.place);
     const all = split(typed);
     const told = all.filter((word) => !little.has(word));
     const wanted = (told.length > 0 ? told : all).map(forms);
-    const none = { called: [], found: [], spelt: [], near: [], kin: [] };
+    const none = { called: [], found: [], named: 0, spelt: [], near: [], kin: [] };
     if (wanted.length === 0)
       return none;
     const called = places(species.filter((/** @type {any} */ one) => one.squeezed.includes(all.join(""))));
-    const found = places(seek(wanted));
-    if (called.length > 0 || found.length > 0)
-      return { ...none, called, found };
+    const fit = seek(wanted);
+    if (called.length > 0 || fit.length > 0)
+      return { ...none, called, found: places(fit), named: fit.filter((/** @type {any} */ f) => f.tier < tiers.beyond).length };
     const other = wanted.map(nearly);
     const spelt = other.filter((word, i) => word !== wanted[i]).flat();
     const near = spelt.length > 0 ? places(seek(other)) : [];

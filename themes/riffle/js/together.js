@@ -263,7 +263,7 @@
     find("#choices").replaceChildren(...places.slice(0, mostChoices).map((place) => {
       const item = lookup.copy("choice-copy");
       const button = find("button", item);
-      button.textContent = names.names[place];
+      button.textContent = lookup.fill(names.names[place], {});
       button.addEventListener("click", () => addOne(place));
       return item;
     }));
@@ -277,11 +277,14 @@
       say(chosen.includes(place) ? "twice" : "added", { name: names.names[place] }));
   }
 
-  /** The same search as in the list of all species, by place here. @param {string} typed */
+  /**
+   * The same search as in the list of all species, by place here; what fits by its family or place alone stands back.
+   * @param {string} typed
+   */
   function search(typed) {
-    const { called, found, near, kin } = finder.search(typed);
+    const { called, found, named, near, kin } = finder.search(typed);
     const here = (/** @type {number[]} */ places) => places.map((place) => names.files.indexOf(finder.files[place]));
-    return { called: here(called), found: here(found), like: here(near.length > 0 ? near : kin) };
+    return { called: here(called), found: here(found.slice(0, named || undefined)), like: here(near.length > 0 ? near : kin) };
   }
 
   /** @param {Event} event */
