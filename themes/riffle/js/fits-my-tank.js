@@ -124,7 +124,7 @@
     groups.forEach((places, fit) => showList(fit, places, (place) =>
       tankForm.reasons(measures, place, figures, { ...tank.shown, ...water.shown })));
     find("#summary").textContent = words
-      .map((key, fit) => `${say(key)}: ${groups[fit].length}`).join(" · ");
+      .map((key, fit) => `${say(key)}: ${groups[fit].length}`).join(" · ") + ".";
   }
 
   function fillTap() {
