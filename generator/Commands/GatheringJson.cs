@@ -23,27 +23,38 @@ internal static class GatheringJson
         var fits = new FitSentences(site);
         return JsonSerializer.Serialize(new
         {
-            species = gathering.Mates.Select(m => new { name = m.Name, group = m.Group }),
+            species = gathering.Mates.Select(m => new
+            {
+                name = m.Name,
+                group = m.Group,
+                company = m.GroupKind.ToString(),
+                ownTank = m.Neighbours == Neighbours.None,
+            }),
             verdict = GatheringText.WordOf(gathering.Verdict),
             pairs = gathering.Pairs.Select(pair => new
             {
                 one = pair.One.Name,
                 other = pair.Other.Name,
                 verdict = GatheringText.WordOf(pair.Verdict),
-                reasons = pair.Reasons.Select(r => Reason(r, sentences)),
+                reasons = pair.Reasons.Select(r => Reason(r, pair.Verdict, sentences)),
             }),
-            water = gathering.Water.Where(w => w.IsWorthTelling).Select(w => new
-            {
-                field = w.Declaration.Field,
-                unit = w.Declaration.Dimension.Canonical.Key,
-                shared = Range(w.Shared),
-                unknown = w.Unknown.Select(m => m.Name),
-            }),
-            tank = Tank(gathering, fits),
+            apart = gathering.Apart.Select(pair => new[] { pair.One.Name, pair.Other.Name }),
+            water = gathering.Verdict == Verdict.KeepApart ? null : Water(gathering),
+            tank = Tank(gathering, fits, new TankSentences(site)),
         }, Options) + "\n";
     }
 
-    private static object Reason(PairReason reason, MateSentences sentences) => new
+    /// <summary>Left out for a group that has to be kept apart, for it is to share none.</summary>
+    private static IEnumerable<object> Water(Gathering gathering) =>
+        gathering.Water.Where(w => w.IsWorthTelling).Select(w => new
+        {
+            field = w.Declaration.Field,
+            unit = w.Declaration.Dimension.Canonical.Key,
+            shared = Range(w.Shared),
+            unknown = w.Unknown.Select(m => m.Name),
+        });
+
+    private static object Reason(PairReason reason, Verdict pair, MateSentences sentences) => new
     {
         kind = reason.Reason.Kind.ToString(),
         verdict = GatheringText.WordOf(reason.Reason.Weight),
@@ -53,7 +64,7 @@ internal static class GatheringJson
         shared = Range(reason.Reason.Shared),
         ofOne = Details(reason.OfOne),
         ofOther = Details(reason.OfOther),
-        sentence = sentences.Of(reason),
+        sentence = sentences.Of(reason, pair),
     };
 
     private static Dictionary<string, object> Details(IEnumerable<Detail> details) => details.ToDictionary(
@@ -62,13 +73,21 @@ internal static class GatheringJson
             ? new { unit = dimension.Canonical.Key, range = Range(d.Range), word = d.Word }
             : (object)new { word = d.Word });
 
-    private static object? Tank(Gathering gathering, FitSentences fits) => gathering.Tank is not { } tank ? null : new
+    private static object? Tank(Gathering gathering, FitSentences fits, TankSentences tanks) =>
+        gathering.Tank is not { } tank ? null : new
     {
-        litres = tank.Volume.InLitres,
+        litres = tank.Volume?.InLitres,
         fit = gathering.Fit?.ToString(),
+        sentence = tanks.Verdict(gathering),
         kilograms = FilledWeight.Estimate(tank),
-        volumeForAll = gathering.VolumeForAll,
-        swissLitres = gathering.Mates.Sum(SwissSpace.Litres),
+        together = gathering.Verdict == Verdict.KeepApart || gathering.Room is not { } room ? null : new
+        {
+            state = room.State.ToString(),
+            volumeForAll = room.Asked,
+            swissLitres = room.SwissLeast,
+            sentences = tanks.Room(gathering),
+        },
+        missing = tanks.Missing(tank),
         reasons = gathering.InTank.Select(r => new
         {
             species = r.Mate.Name,

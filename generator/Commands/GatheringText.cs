@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text;
 using CareSheets.Pages;
 using CareSheets.Pages.Mates;
@@ -13,6 +12,7 @@ internal sealed class GatheringText(Site site)
 {
     private readonly MateSentences _sentences = new(site);
     private readonly FitSentences _fits = new(site);
+    private readonly TankSentences _tanks = new(site);
     private readonly StretchText _figures = new(site.Words, site.Units);
     private readonly StringBuilder _text = new();
 
@@ -26,6 +26,11 @@ internal sealed class GatheringText(Site site)
         foreach (var pair in gathering.Pairs.OrderByDescending(p => p.Verdict))
             Pair(pair);
         Tank(gathering);
+        if (gathering.Verdict == Verdict.KeepApart)
+        {
+            DecideFirst(gathering);
+            return _text.ToString();
+        }
         Water(gathering);
         Needs(gathering);
         return _text.ToString();
@@ -44,28 +49,32 @@ internal sealed class GatheringText(Site site)
         var verdict = Words[$"browser.{WordOf(pair.Verdict)}"];
         Line($"{_sentences.NameOf(pair.One)} + {_sentences.NameOf(pair.Other)}: {verdict}");
         foreach (var reason in pair.Reasons)
-            Line("  " + _sentences.Of(reason));
+            Line("  " + _sentences.Of(reason, pair.Verdict));
     }
 
     private void Tank(Gathering gathering)
     {
-        if (gathering is not { Tank: { } tank, Fit: { } fit })
+        if (gathering.Tank is not { } tank)
             return;
         Line("");
-        Line(Words[fit switch
-        {
-            Fit.Fits => "browser.tank_fits",
-            Fit.Nearly => "browser.tank_nearly",
-            Fit.NotKnown => "browser.tank_not_known",
-            Fit.DoesNotFit => "browser.tank_not",
-        }]);
+        Line(_tanks.Verdict(gathering));
+        foreach (var line in _tanks.Missing(tank))
+            Line("  " + line);
         foreach (var (mate, reason) in gathering.InTank)
             Line("  " + _fits.Of(mate, reason));
-        if (gathering.LacksRoomForAll && gathering.InTank.Count == 0)
-            Line("  " + Words.Say("browser.tank_all",
-                ("all", Litres(gathering.VolumeForAll)), ("given", Litres(tank.Volume.InLitres))));
+        foreach (var line in _tanks.Room(gathering))
+            Line("  " + line);
         foreach (var line in TankLines.Make(gathering, tank, Words))
             Line("  " + line);
+    }
+
+    /// <summary>Nothing is told of a life together of those that must not have one.</summary>
+    private void DecideFirst(Gathering gathering)
+    {
+        Line("");
+        Line(Words["browser.decide"]);
+        foreach (var pair in gathering.Apart)
+            Line($"  {_sentences.NameOf(pair.One)} + {_sentences.NameOf(pair.Other)}");
     }
 
     private void Water(Gathering gathering)
@@ -92,12 +101,8 @@ internal sealed class GatheringText(Site site)
             Line($"{Words["browser.needs"]}: " +
                 string.Join(", ", gathering.Needs.Needs.Select(n => Words[$"needs.{n}"])));
         foreach (var mate in gathering.Mates)
-            Line(_sentences.Fill($"browser.group_{mate.GroupKind}",
-                [("name", _sentences.NameOf(mate)), ("count", mate.Group.ToString(CultureInfo.InvariantCulture))]));
+            Line(_sentences.GroupOf(mate));
     }
-
-    private string Litres(double litres) =>
-        _figures.Show(DimensionCatalogue.Volume, Stretch.Exactly(litres), Rounding.Nearest);
 
     private void Line(string line) => _text.Append(line).Append('\n');
 }

@@ -18,7 +18,7 @@ internal sealed class TankmatesSettings : ContentSettings
     public string[] Names { get; init; } = [];
 
     [CommandOption("--tank <SIZE>")]
-    [Description("A tank, such as 120x40x50cm, 48x16x20in, 240L or \"63 US gal\".")]
+    [Description("A tank, such as 120x40x50cm, 48x16x20in, 240L, \"63 US gal\" or 120cm,240L.")]
     public string? Tank { get; init; }
 
     public TankReading? Reading => Tank is null ? null : TankText.Read(Tank);
@@ -30,7 +30,9 @@ internal sealed class TankmatesSettings : ContentSettings
 
     private static string Say(TankProblem problem) => problem switch
     {
-        TankProblem.NotThreeSides => "write length x width x height, as in 120x40x50cm, or a volume, as in 240L.",
+        TankProblem.NotThreeSides =>
+            "write length x width x height, as in 120x40x50cm, or what you know of it, " +
+            "as in 120cm, 240L or 120cm,240L.",
         TankProblem.NotALength =>
             "each side is a length in cm, mm, m, in or ft, with a decimal point, as in 60.5x30x36cm.",
         TankProblem.NotAVolume =>

@@ -5,15 +5,17 @@ using CareSheets.Species;
 namespace CareSheets.Pages;
 
 /// <summary>
-/// What the field over the list of all species finds them by, in the order of that list: their names, and apart
-/// from these their family and where they come from.
+/// What pages find species by, in the order of the list of all: their names, apart from these their family and where
+/// they come from, and the words that name their kind.
 /// </summary>
 public static class FindData
 {
     public static DataFile Make(Site site) => new(Routes.SpeciesNames, "caresheetsSpecies", new
     {
+        files = site.Collection.Entries.Select(e => e.Name),
         names = site.Collection.Entries.Select(Names),
         beyond = site.Collection.Entries.Select(e => Beyond(e, site)),
+        kinds = site.Collection.Entries.Select(Kinds),
         words = site.Words.Group("find").ToDictionary(w => w.Name, w => w.Text),
     });
 
@@ -23,6 +25,16 @@ public static class FindData
             .Append(entry.ScientificName.Value.ToString())
             .Concat(entry.FormerNames.Select(n => n.Value.ToString()))
             .Concat(entry.TradeCodes.SelectMany(c => TradeCode.Spellings(c.Value)));
+
+    /// <summary>
+    /// The last word of its name, such as pleco, and each genus it was put in. Other names of the trade don't count:
+    /// they make a shark of a barb.
+    /// </summary>
+    private static IEnumerable<string> Kinds(Entry entry) =>
+        new[] { entry.VernacularName.Split(' ', '-')[^1] }
+            .Append(entry.ScientificName.Value.Genus)
+            .Concat(entry.FormerNames.Select(n => n.Value.Genus))
+            .Distinct();
 
     /// <summary>Its order, its family, its countries with the regions they lie in, and its waters.</summary>
     internal static IEnumerable<string> Beyond(Entry entry, Site site)

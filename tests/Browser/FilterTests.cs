@@ -97,7 +97,7 @@ public sealed class FilterTests(BrowserFixture browser)
     [Fact]
     public async Task What_is_not_here_is_said_and_the_nearest_names_are_offered()
     {
-        var page = await OpenAsync("plecostomus");
+        var page = await OpenAsync("plecostomus"); // of a kind that is here, under that word
         var (shown, heading, told) = await StateAsync(page);
         Assert.Equal((0, "0 species"), (shown, heading));
         Assert.StartsWith("Nothing here is called plecostomus. Did you mean ", told, StringComparison.Ordinal);
@@ -106,7 +106,26 @@ public sealed class FilterTests(BrowserFixture browser)
         Assert.InRange((await StateAsync(page)).Shown, 1, 3);
         await page.Locator("#filter-text").FillAsync("<b>xyzzy</b>");
         Assert.StartsWith(
-            "Nothing here is called <b>xyzzy</b>.", (await StateAsync(page)).Told, StringComparison.Ordinal);
+            "Nothing here is called <b>xyzzy</b>. Ask us.", (await StateAsync(page)).Told, StringComparison.Ordinal);
+    }
+
+    /// <summary>Whoever asks for what is not kept here is not sent to fish that are something else.</summary>
+    [Theory]
+    [InlineData("goldfish")]
+    [InlineData("discus")]
+    [InlineData("algae eater")]
+    [InlineData("60 litre")]
+    [InlineData("hypostomus")]
+    [InlineData("oscar")]
+    [InlineData("clownfish")]
+    [InlineData("axolotl")]
+    [InlineData("blue discus")]
+    [InlineData("piranha")] // the Paraná is a river
+    [InlineData("shrimp")]
+    public async Task Nothing_unrelated_is_offered(string typed)
+    {
+        var page = await OpenAsync(typed);
+        Assert.Equal((0, "0 species", $"Nothing here is called {typed}. Ask us."), await StateAsync(page));
     }
 
     [Fact]
@@ -126,6 +145,7 @@ public sealed class FilterTests(BrowserFixture browser)
         var page = await OpenAsync(scripts: false);
         Assert.Equal(All, await page.Locator(".species-table__row:visible").CountAsync());
         Assert.False(await page.Locator("#filter-text").IsVisibleAsync());
+        Assert.Contains("Without JavaScript", await page.Locator("main").InnerTextAsync(), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -56,7 +56,7 @@ public sealed partial class HostileStringTests
         var page = Render(kind, (name, i) => IsAddress(name) ? Mark(i) : $"{Hostile}{i}", flag, isFull);
 
         Assert.All(page.Scripts, s => Assert.Matches(
-            "^mark[0-9]+kram(filter|species-names|lookup|typed|tank-form|together|fits-my-tank|tankmates-names" +
+            "^mark[0-9]+kram(filter|find|species-names|lookup|typed|tank-form|together|fits-my-tank|tankmates-names" +
             "|water(-data|-sums|-bag|-form)?)\\.js$", s.Source));
         Assert.All(page.Scripts, s => Assert.Equal("", s.Text));
         Assert.DoesNotContain(page.All.SelectMany(e => e.Attributes), a =>

@@ -11,19 +11,20 @@ namespace CareSheets.Tests.Tankmates;
 /// <summary>What sentences on pairs say of figures: never two things of one, nor the opposite of the verdict.</summary>
 public sealed partial class SentenceTests
 {
-    private static readonly List<(ReasonKind Kind, string Text)> Said =
+    private static readonly List<(ReasonKind Kind, Verdict Pair, string Text)> Said =
     [
         .. from other in Enumerable.Range(1, Shop.Mates.Mates.Count - 1)
            from one in Enumerable.Range(0, other)
-           from reason in Shop.Mates.Pair(one, other).Reasons
-           select (reason.Reason.Kind, new MateSentences(Shop.Site).Of(reason)),
+           let pair = Shop.Mates.Pair(one, other)
+           from reason in pair.Reasons
+           select (reason.Reason.Kind, pair.Verdict, new MateSentences(Shop.Site).Of(reason, pair.Verdict)),
     ];
 
     [Fact]
     public void A_figure_is_translated_alike_wherever_it_stands_in_a_sentence()
     {
         var touched = 0;
-        foreach (var (_, text) in Said.Where(s => s.Kind is ReasonKind.WaterApart or ReasonKind.WaterNarrow or
+        foreach (var (_, _, text) in Said.Where(s => s.Kind is ReasonKind.WaterApart or ReasonKind.WaterNarrow or
             ReasonKind.BestApart))
         {
             var translations = Both().Matches(text).SelectMany(Pairs).Distinct().ToList();
@@ -31,6 +32,18 @@ public sealed partial class SentenceTests
             Assert.Equal(translations.Select(t => t.Metric).Distinct().Count(), translations.Count);
         }
         Assert.True(touched > 500, $"{touched}");
+    }
+
+    [Fact]
+    public void Of_a_pair_to_be_kept_apart_no_reason_advises_how_to_keep_it_together()
+    {
+        string[] advice = ["watch how", "see that it", "give each", "give shade"];
+        var softer = Said.Where(s => s.Kind is ReasonKind.Feisty or ReasonKind.NipsFins or ReasonKind.FlowDiffers or
+            ReasonKind.LightDiffers).ToLookup(s => s.Pair == Verdict.KeepApart);
+        Assert.NotEmpty(softer[true]);
+        Assert.All(Said.Where(s => s.Pair == Verdict.KeepApart), s => Assert.All(advice, a =>
+            Assert.DoesNotContain(a, s.Text, StringComparison.Ordinal)));
+        Assert.All(softer[false], s => Assert.Contains(advice, a => s.Text.Contains(a, StringComparison.Ordinal)));
     }
 
     [Fact]

@@ -21,7 +21,7 @@ public sealed class TankTests
         Assert.Equal(length, tank.Length!.Value.InCentimetres, 9);
         Assert.Equal(width, tank.Width!.Value.InCentimetres, 9);
         Assert.Equal(height, tank.Height!.Value.InCentimetres, 9);
-        Assert.Equal(length * width * height / 1000, tank.Volume.InLitres, 9);
+        Assert.Equal(length * width * height / 1000, tank.Volume!.Value.InLitres, 9);
     }
 
     [Theory]
@@ -32,7 +32,7 @@ public sealed class TankTests
     {
         var tank = TankText.Read(text).Tank;
         Assert.NotNull(tank);
-        Assert.Equal(litres, tank.Volume.InLitres, 9);
+        Assert.Equal(litres, tank.Volume!.Value.InLitres, 9);
         Assert.Null(tank.Length);
     }
 
@@ -124,8 +124,8 @@ public sealed class TankTests
     {
         var group = Gathering.Of([Fish.Plain("one"), Fish.Plain("other")], Fish.Ranges, Box(60, 30, 30));
         Assert.Equal(Verdict.Suits, group.Verdict);
-        Assert.True(group.LacksRoomForAll);
-        Assert.Equal(Fit.Nearly, group.Fit);
+        Assert.Equal((Fit.NotKnown, Fit.Fits), (group.Fit, group.FitOfEach));
+        Assert.Equal(RoomState.BelowSum, group.Room!.State);
         Assert.Equal(12, group.Count);
     }
 

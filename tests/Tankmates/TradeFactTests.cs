@@ -135,8 +135,8 @@ public sealed class TradeFactTests
         foreach (var kind in Enum.GetValues<ReasonKind>())
             Assert.DoesNotContain("mate.", Shop.Site.Words[$"mate.{kind}"], StringComparison.Ordinal);
         var said = Enumerable.Range(1, Shop.Mates.Mates.Count - 1)
-            .SelectMany(other => Enumerable.Range(0, other).SelectMany(one => Shop.Mates.Pair(one, other).Reasons))
-            .Select(r => (r.Reason.Kind, Sentence: sentences.Of(r))).ToList();
+            .SelectMany(other => Enumerable.Range(0, other).Select(one => Shop.Mates.Pair(one, other)))
+            .SelectMany(p => p.Reasons.Select(r => (r.Reason.Kind, Sentence: sentences.Of(r, p.Verdict)))).ToList();
         Assert.All(said, s => Assert.DoesNotContain("{", s.Sentence, StringComparison.Ordinal));
         Assert.True(said.Select(s => s.Kind).Distinct().Count() > 15);
         Assert.Empty(Shop.Site.Words.Missing);

@@ -1,4 +1,3 @@
-using CareSheets.Species;
 using CareSheets.Tankmates;
 
 namespace CareSheets.Pages.Mates;
@@ -16,10 +15,6 @@ public static class MateData
         new DataFile(Routes.MateNeeds, "caresheetsNeeds", new NeedData(site, mates).Make()),
     ];
 
-    /// <summary>What a customer may call it besides the two names that it is shown by.</summary>
-    private static IEnumerable<string> OtherNames(Entry entry) =>
-        FindData.Names(entry).Except([entry.VernacularName, entry.ScientificName.Value.ToString()]);
-
     /// <summary>Species by place, former names, and the words that the scripts show.</summary>
     private static object Names(Site site, Acquaintances mates)
     {
@@ -29,7 +24,6 @@ public static class MateData
             files = entries.Select(e => e.Name),
             names = entries.Select(e => e.VernacularName),
             latin = entries.Select(e => e.ScientificName.Value.ToString()),
-            others = entries.Select(e => string.Join('|', OtherNames(e))),
             former = site.Collection.FormerNames.ToDictionary(f => f.Key, f => mates.PlaceOf(f.Value.Entry.Name)),
             words = site.Words.Group("browser").ToDictionary(w => w.Name, w => w.Text),
         };

@@ -28,7 +28,7 @@ internal sealed class MateListMaker(Site site, Acquaintances mates)
         return new MateLists(
             List(Verdict.Suits, "suits", suits, o => WhySuits(here, o)),
             List(Verdict.WithCare, "care", care, o => WhyCare(here, o)),
-            site.Words.Count("mates.apart", byVerdict[Verdict.KeepApart].Count()),
+            Names(Verdict.KeepApart, [.. byVerdict[Verdict.KeepApart]]),
             $"{Routes.Between(address, Routes.Together)}#species={entry.Name}",
             site.Words.Say("mates.rest", ("species", entry.VernacularName)));
     }
@@ -40,6 +40,11 @@ internal sealed class MateListMaker(Site site, Acquaintances mates)
         [.. others.Take(WithWhy).Select(o => new MateLine(_links.Value[o], [.. why(o).Select(w => new LatinText(w))]))],
         [.. others.Skip(WithWhy).Select(o => _links.Value[o])],
         site.Words.Count("mates.more", Math.Max(0, others.Count - WithWhy)));
+
+    /// <summary>All by name alone, for whoever has no script to ask why.</summary>
+    private MateList Names(Verdict verdict, IReadOnlyList<int> others) => new(
+        $"{(int)verdict}", site.Words.Count("mates.apart", others.Count), [], [.. others.Select(o => _links.Value[o])],
+        site.Words["mates.names"]);
 
     private IReadOnlyList<int> FewestReasons(int here, IEnumerable<int> others) =>
         [.. others.OrderBy(o => mates.CountReasons(here, o)).ThenBy(o => o)];
@@ -55,7 +60,7 @@ internal sealed class MateListMaker(Site site, Acquaintances mates)
     }
 
     private IReadOnlyList<string> WhyCare(int here, int other) =>
-        [.. mates.Pair(here, other).Reasons.Select(_sentences.Of)];
+        [.. mates.Pair(here, other).Reasons.Select(r => _sentences.Of(r, Verdict.WithCare))];
 
     private IReadOnlyList<string> WhySuits(int here, int other)
     {

@@ -1,3 +1,4 @@
+using System.Globalization;
 using CareSheets.Quantities;
 using CareSheets.Tankmates;
 
@@ -8,7 +9,11 @@ public sealed class MateSentences(Site site)
 {
     private readonly StretchText _figures = new(site.Words, site.Units);
 
-    public string Of(PairReason reason) => Fill($"mate.{reason.Reason.Kind}",
+    /// <param name="reason">A reason of a pair.</param>
+    /// <param name="pair">
+    /// The verdict on the pair: for one to be kept apart, a softer reason does not advise how to keep them together.
+    /// </param>
+    public string Of(PairReason reason, Verdict pair) => Fill(KeyOf(reason.Reason.Kind, pair),
     [
         ("one", NameOf(reason.One)), ("other", NameOf(reason.Other)),
         ("field", FieldName(reason.Reason.Field)), ("shared", Shared(reason.Reason)),
@@ -16,9 +21,21 @@ public sealed class MateSentences(Site site)
         .. reason.OfOther.Select(d => ("other_" + d.Blank, Text(d))),
     ]);
 
+    private string KeyOf(ReasonKind kind, Verdict pair) =>
+        pair == Verdict.KeepApart && site.Words.Or($"mate_apart.{kind}", "").Length > 0
+            ? $"mate_apart.{kind}" : $"mate.{kind}";
+
     /// <summary>A sentence need not use every blank; it begins with a capital whatever fills the first.</summary>
     public string Fill(string key, IReadOnlyList<(string Blank, string Value)> values) =>
         Capital(Blanks.Fill(site.Words[key], values));
+
+    /// <summary>How many of its kind, and whether beside no other.</summary>
+    public string GroupOf(Tankmate mate)
+    {
+        var group = Fill($"browser.group_{mate.GroupKind}",
+            [("name", NameOf(mate)), ("count", mate.Group.ToString(CultureInfo.InvariantCulture))]);
+        return mate.Neighbours == Neighbours.None ? site.Words.Say("browser.own_tank", ("group", group)) : group;
+    }
 
     public string NameOf(Tankmate mate) => site.Collection.Find(mate.Name)?.VernacularName ?? mate.Name;
 

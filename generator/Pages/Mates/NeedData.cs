@@ -26,13 +26,15 @@ internal sealed class NeedData(Site site, Acquaintances mates)
         group = mates.Mates.Select(m => m.Group),
         company = mates.Mates.Select(m => m.GroupKind.ToString()),
         volume = mates.Mates.Select(m => m.Housing.Volume),
+        own = mates.Mates.Select(m => m.Neighbours == Neighbours.None),
+        share = RoomForAll.LeastShare,
         folds = new NeedFolds(site.Words).Make(mates.Mates)
             .Select(f => new { label = f.Label, of = f.Of, words = f.Words, table = f.Table }),
         needs = Needs(),
         weight = FilledWeight.Steps.Select(s => new[] { s.UpTo, WeightStep.Box, s.Walls, s.Corners, s.Floor }),
         swiss = new
         {
-            litres = mates.Mates.Select(m => Math.Round(SwissSpace.Litres(m), 3)),
+            litres = mates.Mates.Select(SwissSpace.Litres),
             lengths = mates.Mates.Select(SwissSpace.LengthOf),
             sides = new[] { SwissSpace.Sides.Length, SwissSpace.Sides.Width, SwissSpace.Sides.Height },
         },

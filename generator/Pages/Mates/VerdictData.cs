@@ -23,6 +23,7 @@ internal sealed class VerdictData(Site site, Acquaintances mates)
     {
         first = FirstCharacter,
         sentences = Enum.GetValues<ReasonKind>().ToDictionary(k => k.ToString(), k => site.Words[$"mate.{k}"]),
+        apart = site.Words.Group("mate_apart").ToDictionary(w => w.Name, w => w.Text),
         once = Enum.GetValues<ReasonKind>().Where(PairJudge.IsSaidOnce).Select(k => k.ToString()),
         aspects = mates.Tables.Select(Aspect),
         water = mates.Ranges.Select(Water),

@@ -19,8 +19,8 @@ public static class SwissSpace
     public static double Litres(double length) =>
         length * Array.Find(Classes, c => length <= c.UpTo).LitresPerCentimetre;
 
-    /// <summary>For a species' smallest group.</summary>
-    public static double Litres(Tankmate mate) => mate.Group * Litres(LengthOf(mate));
+    /// <summary>For a species' smallest group, to the mL, so that scripts add up the same figures.</summary>
+    public static double Litres(Tankmate mate) => Math.Round(mate.Group * Litres(LengthOf(mate)), 3);
 
     /// <summary>
     /// A length that is stated with the tail is taken as it is: that asks for more room, never

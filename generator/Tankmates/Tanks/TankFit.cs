@@ -13,7 +13,7 @@ public static class TankFit
             "length" => tank.Length?.Canonical,
             "width" => tank.Width?.Canonical,
             "height" => tank.Height?.Canonical,
-            _ => tank.Volume.Canonical,
+            _ => tank.Volume?.Canonical,
         };
         return [.. Reasons(MateLimits.OfTank(mate), Figure), .. Reasons(MateLimits.OfSalt(mate), _ => null)];
     }

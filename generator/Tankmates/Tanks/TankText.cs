@@ -6,8 +6,8 @@ namespace CareSheets.Tankmates.Tanks;
 public sealed record TankReading(TankSize? Tank, TankProblem? Problem);
 
 /// <summary>
-/// Tanks as people write them: <c>120x40x50cm</c>, <c>48 x 16 x 20 in</c>, <c>240 L</c>,
-/// <c>63 US gal</c>.
+/// Tanks as people write them: <c>120x40x50cm</c>, <c>48 x 16 x 20 in</c>, or what they know of one: <c>240 L</c>,
+/// <c>63 US gal</c>, <c>120 cm</c>, <c>120 cm, 240 L</c>.
 /// </summary>
 public static class TankText
 {
@@ -24,19 +24,30 @@ public static class TankText
         var parts = text.Split(Times);
         return parts.Length switch
         {
-            1 => ReadVolume(text),
+            1 => ReadLengthOrVolume(text.Split(',')),
             3 => ReadSides(parts),
             _ => new TankReading(null, TankProblem.NotThreeSides),
         };
     }
 
-    private static TankReading ReadVolume(string text)
+    /// <summary>A length, a volume, or the one and the other.</summary>
+    private static TankReading ReadLengthOrVolume(string[] parts)
     {
-        if (One(text, DimensionCatalogue.Volume) is not { } litres)
+        var length = One(parts[0], DimensionCatalogue.Length);
+        if (parts.Length > 2 || (parts.Length == 2 && length is null))
+            return new TankReading(null, TankProblem.NotALength);
+        if (length is { } cm && !PossibleSide.Contains(cm))
+            return new TankReading(null, TankProblem.Impossible);
+        if (length is { } alone && parts.Length == 1)
+            return new TankReading(TankSize.OfLength(Length.FromCentimetres(alone)), null);
+        if (One(parts[^1], DimensionCatalogue.Volume) is not { } litres)
             return new TankReading(null, TankProblem.NotAVolume);
-        return PossibleVolume.Contains(litres)
-            ? new TankReading(TankSize.OfVolume(Volume.FromLitres(litres)), null)
-            : new TankReading(null, TankProblem.Impossible);
+        if (!PossibleVolume.Contains(litres))
+            return new TankReading(null, TankProblem.Impossible);
+        var volume = Volume.FromLitres(litres);
+        return new TankReading(
+            length is { } known ? TankSize.OfLength(Length.FromCentimetres(known), volume) : TankSize.OfVolume(volume),
+            null);
     }
 
     /// <summary>A unit after the last figure holds for those that have none.</summary>

@@ -13,6 +13,8 @@
   const fields = /** @type {HTMLInputElement[]} */ ([...form.querySelectorAll("[data-water]")]);
   /** @type {any} */
   let needs;
+  /** Whether somebody has opened or closed a list; until then the first that holds anything is open. */
+  let isByHand = false;
 
   /** @param {string} key */
   function measureOf(key) {
@@ -58,6 +60,12 @@
     return { figures, shown, problem: problems.join(" ") };
   }
 
+  /** @param {number} place */
+  function groupOf(place) {
+    const group = say(`least_${needs.company[place]}`, { count: needs.group[place] });
+    return `${needs.own[place] ? say("own_tank", { group }) : group}.`;
+  }
+
   /** @param {number} place @param {{ text: string }[]} reasons */
   function item(place, reasons) {
     const element = lookup.copy("mate-copy");
@@ -65,7 +73,7 @@
     link.textContent = names.names[place];
     link.href = `species/${names.files[place]}.html`;
     find("p", element).remove();
-    find("ul", element).replaceChildren(...reasons.map(({ text }) => {
+    find("ul", element).replaceChildren(...[groupOf(place), ...reasons.map((r) => r.text)].map((text) => {
       const line = lookup.copy("reason-copy");
       line.textContent = text;
       return line;
@@ -78,12 +86,16 @@
     const box = /** @type {HTMLDetailsElement} */ (find(`#fit-${fit}`));
     const count = places.length === 1 ? say("count_one") : say("count_many", { count: places.length });
     find(".verdict", box).textContent = `${say(words[fit])}: ${count}`;
-    const list = () => {
-      if (box.open)
-        lookup.fillList(find("ul", box), places, (/** @type {number} */ place) => item(place, reasonsOf(place)));
-    };
+    const list = () => lookup.fillList(find("ul", box), box.open ? places : [],
+      (/** @type {number} */ place) => item(place, reasonsOf(place)));
     box.ontoggle = list;
     list();
+  }
+
+  /** @param {number[][]} groups */
+  function openFirst(groups) {
+    const first = groups.findIndex((places) => places.length > 0);
+    groups.forEach((_, fit) => { /** @type {HTMLDetailsElement} */ (find(`#fit-${fit}`)).open = fit === first; });
   }
 
   function answer() {
@@ -95,9 +107,11 @@
     lookup.keep({ tank: tank.text, ...Object.fromEntries(written.map((f) => [f.dataset.water, water.shown[f.dataset.water ?? ""]])) });
     const asked = needs.water.filter((/** @type {any} */ m) => m.key in water.figures);
     find(".outcome").hidden = !tank.figures && written.length === 0;
-    const left = [...(tank.figures ? [] : needs.tank), ...needs.water.filter((/** @type {any} */ m) => !asked.includes(m))];
+    const left = [...needs.tank.filter((/** @type {any} */ m) => !(m.key in (tank.figures ?? {}))), ...needs.water.filter((/** @type {any} */ m) => !asked.includes(m))];
     find("#not-asked").textContent = left.length > 0
       ? say("not_asked", { fields: left.map((/** @type {any} */ m) => m.label).join(", ") }) : "";
+    find("#give-more").textContent = tank.figures ? tankForm.missing(tank.figures).join(" ") : "";
+    /** @type {HTMLAnchorElement} */ (find("#to-together")).href = "together.html" + (tank.text ? lookup.address({ tank: tank.text }) : "");
     const unread = needs.salt.filter((/** @type {any} */ m) => !(m.key in water.figures));
     const measures = [...(tank.figures ? needs.tank : []), ...asked, ...unread];
     const figures = { ...tank.figures, ...water.figures };
@@ -105,10 +119,12 @@
     const groups = words.map(() => []);
     names.files.forEach((/** @type {string} */ _, /** @type {number} */ place) =>
       groups[tankForm.worst(measures, place, figures)].push(place));
+    if (!isByHand)
+      openFirst(groups);
     groups.forEach((places, fit) => showList(fit, places, (place) =>
       tankForm.reasons(measures, place, figures, { ...tank.shown, ...water.shown })));
     find("#summary").textContent = words
-      .map((key, fit) => `${say(key)}: ${groups[fit].length}`).join(" · ");
+      .map((key, fit) => `${say(key)}: ${groups[fit].length}`).join(" · ") + ".";
   }
 
   function fillTap() {
@@ -141,7 +157,7 @@
     form.addEventListener("input", answer);
     document.getElementById("tap")?.addEventListener("click", fillTap);
     window.addEventListener("hashchange", readAddress);
-    /** @type {HTMLDetailsElement} */ (find("#fit-0")).open = true;
+    document.querySelectorAll(".outcome summary").forEach((summary) => summary.addEventListener("click", () => { isByHand = true; }));
     form.hidden = false;
     readAddress();
   });

@@ -118,24 +118,25 @@ var caresheetsLookup = (function () {
     return setOf(aspect, one, other).map(([kind, weight, field, shared]) => ({
       kind,
       weight,
-      text: fill(page.caresheetsVerdicts.sentences[kind], {
+      values: {
         one: names.names[one], other: names.names[other], field, shared,
         ...blanks(aspect.details[aspect.of[one]], "one_"),
         ...blanks(aspect.details[aspect.of[other]], "other_"),
-      }),
+      },
     }));
   }
 
   /**
-   * All reasons between two species, the weightiest first, in the same order as the program.
+   * All reasons between two species, the weightiest first, in the same order as the program. Of a pair that has to be
+   * kept apart, softer reasons do not advise how to keep it together.
    * @param {number} a
    * @param {number} b
    * @returns {{ kind: string, weight: number, text: string }[]}
    */
   function reasons(a, b) {
     const [one, other] = a < b ? [a, b] : [b, a];
-    const once = page.caresheetsVerdicts.once;
-    return page.caresheetsVerdicts.aspects
+    const { once, sentences, apart } = page.caresheetsVerdicts;
+    const all = page.caresheetsVerdicts.aspects
       .flatMap((/** @type {any} */ aspect) => aspect.mutual
         ? reasonsOf(aspect, one, other)
         : [
@@ -143,6 +144,9 @@ var caresheetsLookup = (function () {
           ...reasonsOf(aspect, other, one).filter((/** @type {any} */ r) => !once.includes(r.kind)),
         ])
       .sort((/** @type {any} */ r, /** @type {any} */ s) => s.weight - r.weight);
+    return all.map((/** @type {any} */ r) => ({
+      kind: r.kind, weight: r.weight, text: fill((all[0].weight === 2 && apart[r.kind]) || sentences[r.kind], r.values),
+    }));
   }
 
   /** @param {number} a @param {number} b @returns {number} 0 suits, 1 with care, 2 keep apart */
@@ -157,26 +161,6 @@ var caresheetsLookup = (function () {
     return worst;
   }
 
-  /** Lower case without accents and hyphens. @param {string} text */
-  function plain(text) {
-    return text.normalize("NFD").replace(/\p{M}/gu, "").replace(/-/g, " ").trim().toLowerCase();
-  }
-
-  /** @param {string} text */
-  function pairs(text) {
-    return new Set(Array.from(text, (_, i) => text.slice(i, i + 2)));
-  }
-
-  /** @type {string[][] | undefined} */
-  let plainNames;
-
-  /** All names of a species, plain; made once for all species. @param {number} place @returns {string[]} */
-  function namesOf(place) {
-    plainNames ??= names.names.map((/** @type {string} */ name, /** @type {number} */ p) =>
-      [name, names.latin[p], names.files[p], ...names.others[p].split("|")].map(plain));
-    return /** @type {string[][]} */ (plainNames)[place];
-  }
-
   /**
    * Does in idle moments what the first answer would have to wait for: a piece of work each time, until none is left.
    * @param {(() => void)[]} pieces
@@ -186,30 +170,6 @@ var caresheetsLookup = (function () {
     const [first, ...rest] = pieces;
     if (first)
       soon(() => { first(); prepare(rest); });
-  }
-
-  /**
-   * The species that is called so, by any of its names; or else those whose names look most alike.
-   * @param {string} typed
-   * @returns {{ place: number, nearest: string[] }}
-   */
-  function search(typed) {
-    const wanted = plain(typed);
-    const places = names.files.map((/** @type {string} */ _, /** @type {number} */ place) => place);
-    const called = new Set([wanted, wanted.replace(/ /g, "")]); // L 46 is L46
-    const place = places.find((/** @type {number} */ p) => namesOf(p).some((name) => called.has(name))) ?? names.former[wanted.replace(/ /g, "-")];
-    if (place !== undefined)
-      return { place, nearest: [] };
-    const letters = pairs(wanted);
-    const alike = (/** @type {number} */ p) => Math.max(...namesOf(p).map((name) => {
-      const own = pairs(name);
-      return 2 * Array.from(own).filter((two) => letters.has(two)).length / (own.size + letters.size);
-    }));
-    const nearest = places.map((/** @type {number} */ p) => ({ name: names.names[p], score: alike(p) }))
-      .filter((/** @type {any} */ s) => s.score > 0.4)
-      .sort((/** @type {any} */ s, /** @type {any} */ t) => t.score - s.score)
-      .slice(0, 3);
-    return { place: -1, nearest: nearest.map((/** @type {any} */ s) => s.name) };
   }
 
   /** What the address holds behind its #. @returns {URLSearchParams} */
@@ -228,5 +188,5 @@ var caresheetsLookup = (function () {
       .map(([name, value]) => `${name}=${encodeURIComponent(value).replace(/%2C/g, ",")}`).join("&");
   }
 
-  return { names, load, find, copy, fillList, fill, say, reasons, verdict, search, prepare, state, keep, address };
+  return { names, load, find, copy, fillList, fill, say, reasons, verdict, prepare, state, keep, address };
 })();

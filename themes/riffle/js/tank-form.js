@@ -54,21 +54,36 @@ var caresheetsTank = (function () {
     return needs.tank.find((/** @type {any} */ m) => m.key === key).label;
   }
 
+  /** @typedef {{ text: string, figures: Record<string, number> | null, shown: Record<string, string>, problem: string }} Tank what is known of it */
+
   /**
+   * Three sides, or the length, the volume or both; nothing is guessed from them.
    * @param {any} needs
-   * @returns {{ text: string, figures: Record<string, number> | null, shown: Record<string, string>, problem: string }}
+   * @returns {Tank}
    */
   function read(needs) {
     const typed = sides.map((side) => field(`tank-${side}`).value.trim());
     const volume = field("tank-volume").value.trim();
-    const none = { text: "", figures: null, shown: {}, problem: "" };
-    if (typed.some((side) => side))
-      return typed.every((side) => side) ? box(needs, typed, volume) : { ...none, problem: lookup.say("tank_incomplete") };
-    if (!volume)
-      return none;
-    const { value, text, problem } = figure(needs, "volume", unit(needs, "volume", field("tank-volume-unit").value), volume, labelOf(needs, "volume"));
-    return problem || !within(needs.volumes, value) ? { ...none, problem: problem || impossible(needs) }
-      : { text, figures: { volume: value }, shown: { volume: text }, problem: "" };
+    if (typed.every((side) => side))
+      return box(needs, typed, volume);
+    const known = [
+      ...(typed[0] ? [one(needs, "length", "length", "tank-side-unit", typed[0], needs.sides)] : []),
+      ...(volume ? [one(needs, "volume", "volume", "tank-volume-unit", volume, needs.volumes)] : []),
+    ];
+    const problem = known.map((tank) => tank.problem).find((p) => p) ?? (typed[1] || typed[2] ? lookup.say("tank_incomplete") : "");
+    const good = known.filter((tank) => !tank.problem);
+    return {
+      text: good.map((tank) => tank.text).join(","), problem,
+      figures: good.length > 0 ? Object.assign({}, ...good.map((tank) => tank.figures)) : null,
+      shown: Object.assign({}, ...good.map((tank) => tank.shown)),
+    };
+  }
+
+  /** One figure of a tank. @param {any} needs @param {string} key @param {string} dimension @param {string} unitField @param {string} typed @param {number[]} possible @returns {Tank} */
+  function one(needs, key, dimension, unitField, typed, possible) {
+    const { value, text, problem } = figure(needs, dimension, unit(needs, dimension, field(unitField).value), typed, labelOf(needs, key));
+    const wrong = problem || (within(possible, value) ? "" : impossible(needs));
+    return { text, figures: wrong ? null : { [key]: value }, shown: wrong ? {} : { [key]: text }, problem: wrong };
   }
 
   /** Sides with a unit of their own count in it. @param {any} needs @param {string[]} typed @param {string} beside a volume, which then does not count */
@@ -100,12 +115,18 @@ var caresheetsTank = (function () {
   /** Fills the fields from the text that an address carries. @param {any} needs @param {string} text */
   function show(needs, text) {
     const box = /^([\d.]+)[x×*]([\d.]+)[x×*]([\d.]+)\s*(\S+)$/.exec(text);
-    const plain = /^([\d.]+)\s*(\D+)$/.exec(text);
-    const of = box ? unit(needs, "length", box[4]) : plain ? unit(needs, "volume", plain[2].trim()) : undefined;
-    sides.forEach((side, i) => { field(`tank-${side}`).value = box && of ? box[i + 1] : ""; });
-    field("tank-volume").value = !box && plain && of ? plain[1] : "";
+    const single = text.split(",").flatMap((part) => {
+      const [, figure, symbol] = /^\s*([\d.]+)\s*(\D+)$/.exec(part) ?? [];
+      return symbol ? [{ figure, length: unit(needs, "length", symbol.trim()), volume: unit(needs, "volume", symbol.trim()) }] : [];
+    });
+    const [length, volume] = [single.find((part) => part.length), single.find((part) => part.volume)];
+    const of = box ? unit(needs, "length", box[4]) : length?.length;
+    sides.forEach((side, i) => { field(`tank-${side}`).value = box ? (of ? box[i + 1] : "") : i === 0 && length ? length.figure : ""; });
+    field("tank-volume").value = !box && volume ? volume.figure : "";
     if (of)
-      field(box ? "tank-side-unit" : "tank-volume-unit").value = of.key;
+      field("tank-side-unit").value = of.key;
+    if (!box && volume)
+      field("tank-volume-unit").value = volume.volume.key;
   }
 
   /**
@@ -150,5 +171,35 @@ var caresheetsTank = (function () {
     });
   }
 
-  return { read, show, worst, reasons, inUnit, within, figure, unit };
+  /** What would have to be said of a tank before any species can fit. @param {Record<string, number>} figures @returns {string[]} */
+  function missing(figures) {
+    return ["length", "volume"].filter((key) => !(key in figures)).map((key) => lookup.say(`give_${key}`));
+  }
+
+  /**
+   * Whether a tank holds enough for all together, where it does for each alone: how much that weighs, and its sentence.
+   * @param {any} needs
+   * @param {number[]} places of the species
+   * @param {{ figures: Record<string, number>, shown: Record<string, string> }} tank
+   */
+  function room(needs, places, { figures: { volume }, shown }) {
+    const sum = (/** @type {number[]} */ of) => places.reduce((all, place) => all + of[place], 0);
+    const [all, least, slip] = [sum(needs.volume), sum(needs.swiss.litres), 1e-6];
+    const key = least > volume + slip ? "tank_below_law"
+      : places.length < 2 || all <= volume + slip ? ""
+        : needs.share * all > volume + slip ? "tank_below_share" : "tank_below_sum";
+    if (volume === undefined || !key)
+      return { weight: 0, text: "" };
+    const of = unit(needs, "volume", shown.volume.replace(/^[\d.]+ /, ""));
+    return { weight: key === "tank_below_sum" ? 2 : 3, text: lookup.say(key, {
+      all: inUnit(of, all), given: shown.volume, litres: atLeast(least), percent: needs.share * 100,
+    }) };
+  }
+
+  /** Up to a tenth, upward: laws ask for at least this. @param {number} figure */
+  function atLeast(figure) {
+    return Math.ceil(figure * 10 - 1e-6) / 10;
+  }
+
+  return { read, show, missing, room, atLeast, worst, reasons, inUnit, within, figure, unit };
 })();

@@ -7,7 +7,11 @@
   const lookup = caresheetsLookup;
   /** @type {any} */
   const tankForm = caresheetsTank;
+  /** @type {any} */
+  const finder = caresheetsFind;
   const { names, find, say } = lookup;
+  /** More would not be read. */
+  const mostChoices = 24;
   const words = ["suits", "care", "apart"];
   const fitWords = ["fits", "nearly", "not_known", "not"];
   /** Signs of fits, in the numbers of verdicts. */
@@ -46,9 +50,10 @@
     element.textContent = text;
   }
 
-  /** @param {string} id @param {string} text */
+  /** Nothing to tell leaves no mark either. @param {string} id @param {string} text */
   function tell(id, text) {
     const element = find(id);
+    element.hidden = text === "" && element.getAttribute("role") !== "status";
     if (element.textContent !== text)
       element.textContent = text;
   }
@@ -79,7 +84,14 @@
       return item;
     }));
     find("#pairs-part").hidden = pairs.length === 0;
-    return pairs.reduce((worst, pair) => Math.max(worst, pair.verdict), 0);
+    return pairs;
+  }
+
+  /** The pairs of which one has to be left out before anything else is told. @param {{ one: number, other: number }[]} pairs */
+  function showApart(pairs) {
+    find("#decide-part").hidden = pairs.length === 0;
+    tell("#decide", say("decide"));
+    lines(find("#decide-pairs"), pairs.map((pair) => lookup.fill(`${names.names[pair.one]} + ${names.names[pair.other]}`, {})));
   }
 
   /** @param {number} verdict */
@@ -104,6 +116,12 @@
     }));
   }
 
+  /** @param {number} place */
+  function groupOf(place) {
+    const group = say(`group_${needs.company[place]}`, { name: names.names[place], count: needs.group[place] });
+    return needs.own[place] ? say("own_tank", { group }) : group;
+  }
+
   function showNeeds() {
     const union = [...new Set(chosen.flatMap((place) => needs.needs.of[place]))].sort((a, b) => a - b);
     facts("#united", [
@@ -113,25 +131,25 @@
     ]);
     const count = chosen.reduce((sum, place) => sum + needs.group[place], 0);
     lines(find("#groups"), [
-      ...chosen.map((place) => say(`group_${needs.company[place]}`, { name: names.names[place], count: needs.group[place] })),
+      ...chosen.map(groupOf),
       ...(chosen.length > 1 ? [say("group_all", { count })] : []),
     ]);
   }
 
-  /** @param {{ figures: Record<string, number> | null, shown: Record<string, string> }} tank */
-  function showTank(tank) {
+  /** @param {any} tank @param {boolean} isApart */
+  function showTank(tank, isApart) {
     find("#tank-part").hidden = !tank.figures;
     if (!tank.figures)
       return;
-    const reasons = chosen.flatMap((place) => tankForm.reasons([...needs.tank, ...needs.salt], place, tank.figures, tank.shown));
-    const all = chosen.reduce((sum, place) => sum + needs.volume[place], 0);
-    if (reasons.length === 0 && all > tank.figures.volume)
-      reasons.push({ weight: 1, text: say("tank_all", { all: tankForm.inUnit(tankForm.unit(needs, "volume", tank.shown.volume.replace(/^[\d.]+ /, "")), all), given: tank.shown.volume }) });
-    const worst = Math.max(0, ...reasons.map((r) => r.weight));
-    mark(find("#tank-verdict"), fitSigns[worst], say(`tank_${fitWords[worst]}`));
-    lines(find("#tank-reasons"), reasons.map((r) => r.text));
+    const each = chosen.flatMap((place) => tankForm.reasons([...needs.tank, ...needs.salt], place, tank.figures, tank.shown));
+    const room = isApart ? { weight: 0, text: "" } : tankForm.room(needs, chosen, tank);
+    const ofEach = Math.max(0, ...each.map((r) => r.weight));
+    const worst = isApart ? 3 : Math.max(ofEach, room.weight);
+    mark(find("#tank-verdict"), fitSigns[worst],
+      say(isApart ? "tank_apart" : worst === 2 && ofEach === 0 ? "tank_alone" : `tank_${fitWords[worst]}`));
+    lines(find("#tank-reasons"), [...tankForm.missing(tank.figures), ...each.map((r) => r.text), ...(room.text ? [room.text] : [])]);
     showWeight(tank.figures);
-    showLaw(tank.figures);
+    showLaw(tank.figures, isApart);
   }
 
   /** @param {Record<string, number>} tank */
@@ -140,27 +158,37 @@
     const kg = step
       ? step[1] * length * width * height + step[2] * (length + width) * height + step[3] * height + step[4] * length * width
       : volume;
+    if (kg === undefined) {
+      ["#tank-weight", "#weight-caution"].forEach((id) => tell(id, ""));
+      return;
+    }
     const up = (/** @type {number} */ weight) => weight < 20 ? Math.ceil(weight) : Math.ceil(weight / 5) * 5;
     tell("#tank-weight", say(step ? "weight" : "weight_water", { kg: up(kg), lb: up(kg / 0.45359237) }));
     tell("#weight-caution", say("weight_caution"));
   }
 
-  /** @param {Record<string, number>} tank */
-  function showLaw(tank) {
+  /** Nothing is counted for a group that has to be kept apart. @param {Record<string, number>} tank @param {boolean} isApart */
+  function showLaw(tank, isApart) {
+    if (isApart) {
+      ["#tank-swiss", "#tank-austrian", "#law-caution"].forEach((id) => tell(id, ""));
+      return;
+    }
     const { swiss, austrian } = needs;
     const litres = chosen.reduce((sum, place) => sum + swiss.litres[place], 0);
     const longest = Math.max(...chosen.map((place) => swiss.lengths[place]));
-    const round = (/** @type {number} */ figure) => Math.ceil(figure * 10 - 1e-6) / 10;
-    tell("#tank-swiss", say("swiss", {
-      litres: round(litres), given: Math.floor(tank.volume * 10) / 10,
-      sides: swiss.sides.map((/** @type {number} */ times) => round(times * longest)).join(" × "),
-    }));
+    tell("#tank-swiss", [
+      say("swiss", {
+        litres: tankForm.atLeast(litres),
+        sides: swiss.sides.map((/** @type {number} */ times) => tankForm.atLeast(times * longest)).join(" × "),
+      }),
+      tank.volume === undefined ? "" : say("swiss_given", { given: Math.floor(tank.volume * 10 + 1e-6) / 10 }),
+    ].join(" ").trim());
     const within = austrian.tanks.filter((/** @type {number[]} */ t) =>
       t[0] <= tank.length && t[1] <= tank.width && t[2] <= tank.height).pop();
     tell("#tank-austrian", [
       say("austrian", { least: austrian.least, smallest: austrian.tanks[0].join(" × ") }),
       within ? say("austrian_within", { tank: within.join(" × ") }) : "",
-    ].join(" "));
+    ].join(" ").trim());
     tell("#law-caution", say("law_caution"));
   }
 
@@ -208,10 +236,16 @@
     find(".outcome").hidden = chosen.length === 0;
     if (chosen.length === 0)
       return;
-    showVerdict(showPairs());
+    const pairs = showPairs();
+    const apart = pairs.filter((pair) => pair.verdict === 2);
+    showVerdict(pairs[0]?.verdict ?? 0);
+    showApart(apart);
+    showTank(tank, apart.length > 0);
+    find("#life").hidden = apart.length > 0;
+    if (apart.length > 0)
+      return;
     showWater();
     showNeeds();
-    showTank(tank);
     showJoin();
   }
 
@@ -219,13 +253,38 @@
   function choose(places, message) {
     chosen = places;
     tell("#name-message", message);
+    showChoices([]);
     answer();
     field.focus();
   }
 
-  /** @param {string} typed */
-  function unknown(typed, key = "no_name", nearest = lookup.search(typed).nearest) {
-    return `${say(key, { typed })} ${nearest.length > 0 ? say("nearest", { names: nearest.join(", ") }) : ""}`.trim();
+  /** Buttons that add what somebody may have meant. @param {number[]} places */
+  function showChoices(places) {
+    find("#choices").replaceChildren(...places.slice(0, mostChoices).map((place) => {
+      const item = lookup.copy("choice-copy");
+      const button = find("button", item);
+      button.textContent = lookup.fill(names.names[place], {});
+      button.addEventListener("click", () => addOne(place));
+      return item;
+    }));
+    tell("#more-choices", places.length > mostChoices ? say("more_choices", { count: places.length - mostChoices }) : "");
+  }
+
+  /** @param {number} place */
+  function addOne(place) {
+    field.value = "";
+    choose(chosen.includes(place) ? chosen : [...chosen, place],
+      say(chosen.includes(place) ? "twice" : "added", { name: names.names[place] }));
+  }
+
+  /**
+   * The same search as in the list of all species, by place here; what fits by its family or place alone stands back.
+   * @param {string} typed
+   */
+  function search(typed) {
+    const { called, found, named, near, kin } = finder.search(typed);
+    const here = (/** @type {number[]} */ places) => places.map((place) => names.files.indexOf(finder.files[place]));
+    return { called: here(called), found: here(found.slice(0, named || undefined)), like: here(near.length > 0 ? near : kin) };
   }
 
   /** @param {Event} event */
@@ -234,24 +293,30 @@
     const typed = field.value.trim();
     if (!typed)
       return;
-    const { place } = lookup.search(typed);
-    if (place < 0)
-      tell("#name-message", unknown(typed));
-    else {
-      field.value = "";
-      choose(chosen.includes(place) ? chosen : [...chosen, place],
-        say(chosen.includes(place) ? "twice" : "added", { name: names.names[place] }));
+    const { called, found, like } = search(typed);
+    if (called.length === 1) {
+      addOne(called[0]);
+      return;
     }
+    tell("#name-message", say(found.length > 0 ? "which" : like.length > 0 ? "nearest" : "no_name", { typed }));
+    showChoices(found.length > 0 ? found : like);
+  }
+
+  /** The place of a name that an address holds, or -1. @param {string} name */
+  function placeOf(name) {
+    const place = names.files.indexOf(name);
+    return place >= 0 ? place : names.former[name] ?? search(name).called[0] ?? -1;
   }
 
   function readAddress() {
     const state = lookup.state();
     /** @type {string[]} */
     const asked = (state.get("species") ?? "").split(",").filter((/** @type {string} */ name) => name);
-    const found = asked.map((name) => /** @type {number} */ (lookup.search(name).place));
+    const found = asked.map(placeOf);
     chosen = [...new Set(found.filter((place) => place >= 0))];
     tankForm.show(needs, state.get("tank") ?? "");
-    tell("#name-message", asked.filter((_, i) => found[i] < 0).map((name) => unknown(name, "no_such_address")).join(" "));
+    tell("#name-message", asked.filter((_, i) => found[i] < 0).map((typed) => say("no_such_address", { typed })).join(" "));
+    showChoices([]);
     answer();
   }
 
@@ -272,7 +337,7 @@
     form.hidden = false;
     readAddress();
     lookup.prepare([
-      () => lookup.search(names.names[0] ?? ""),
+      () => search(names.names[0] ?? ""),
       () => names.files.forEach((/** @type {string} */ _, /** @type {number} */ place) => lookup.verdict(0, place)),
     ]);
   });
