@@ -75,29 +75,29 @@ internal static class GatheringJson
 
     private static object? Tank(Gathering gathering, FitSentences fits, TankSentences tanks) =>
         gathering.Tank is not { } tank ? null : new
-    {
-        litres = tank.Volume?.InLitres,
-        fit = gathering.Fit?.ToString(),
-        sentence = tanks.Verdict(gathering),
-        kilograms = FilledWeight.Estimate(tank),
-        together = gathering.Verdict == Verdict.KeepApart || gathering.Room is not { } room ? null : new
         {
-            state = room.State.ToString(),
-            volumeForAll = room.Asked,
-            swissLitres = room.SwissLeast,
-            sentences = tanks.Room(gathering),
-        },
-        missing = tanks.Missing(tank),
-        reasons = gathering.InTank.Select(r => new
-        {
-            species = r.Mate.Name,
-            field = r.Reason.Limits.Field,
-            fit = r.Reason.Weight.ToString(),
-            needs = Range(r.Reason.Limits.Fits),
-            given = r.Reason.Figure,
-            sentence = fits.Of(r.Mate, r.Reason),
-        }),
-    };
+            litres = tank.Volume?.InLitres,
+            fit = gathering.Fit?.ToString(),
+            sentence = tanks.Verdict(gathering),
+            kilograms = FilledWeight.Estimate(tank),
+            together = gathering.Verdict == Verdict.KeepApart || gathering.Room is not { } room ? null : new
+            {
+                state = room.State.ToString(),
+                volumeForAll = room.Asked,
+                swissLitres = room.SwissLeast,
+                sentences = tanks.Room(gathering),
+            },
+            missing = tanks.Missing(tank),
+            reasons = gathering.InTank.Select(r => new
+            {
+                species = r.Mate.Name,
+                field = r.Reason.Limits.Field,
+                fit = r.Reason.Weight.ToString(),
+                needs = Range(r.Reason.Limits.Fits),
+                given = r.Reason.Figure,
+                sentence = fits.Of(r.Mate, r.Reason),
+            }),
+        };
 
     /// <summary>An open end is left out, as JSON knows no infinity.</summary>
     private static object? Range(Stretch? range) => range is { } known

@@ -225,7 +225,7 @@ public sealed class MatePageTests(BrowserFixture browser)
         }
         var apart = species.Locator(".verdict[data-verdict='2'] + details");
         Assert.Equal(Shop.Mates.Mates.Count(m => Shop.Pair("paracheirodon-axelrodi", m.Name) is
-            { Verdict: Verdict.KeepApart }), await apart.Locator("a").CountAsync());
+        { Verdict: Verdict.KeepApart }), await apart.Locator("a").CountAsync());
     }
 
     [Theory]
