@@ -9,14 +9,16 @@ namespace CareSheets.Rules;
 /// </summary>
 public sealed record Claims(string Field, IReadOnlyList<string> Phrases) : Condition
 {
+    private readonly IReadOnlyList<SpokenPhrase> _phrases = [.. Phrases.Select(SpokenPhrase.Of)];
+
     public override Truth Judge(EntryFields entry) =>
-        Connective.Of(entry.Words(Field).Any(text => Affirmation.Find(text.Value, Phrases) is not null));
+        Connective.Of(entry.Words(Field).Any(text => Affirmation.Find(text.Value, _phrases) is not null));
 
     public override IEnumerable<string> Fields => [Field];
 
     public override IEnumerable<Quote> Quotes(EntryFields entry) =>
         from text in entry.Words(Field)
-        let said = Affirmation.Find(text.Value, Phrases)
+        let said = Affirmation.Find(text.Value, _phrases)
         where said is not null
         select Mentions.QuoteOf(Field, text, said.Start, said.Length);
 }

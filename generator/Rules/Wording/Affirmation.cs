@@ -26,8 +26,8 @@ internal static class Affirmation
     private const int After = 6;
 
     /// <summary>The first of these phrases that the text says as advice; nothing where it says none so.</summary>
-    public static Said? Find(string text, IEnumerable<string> phrases) =>
-        phrases.SelectMany(phrase => SaidText.Find(text, phrase)).FirstOrDefault(IsMeant);
+    public static Said? Find(string text, IReadOnlyList<SpokenPhrase> phrases) =>
+        SaidText.Find(text, phrases).FirstOrDefault(IsMeant);
 
     private static bool IsMeant(Said said) =>
         !(said.Clause.Opening.Start < said.Start && Doubts.Contains(said.Clause.Opening.Text)) &&
