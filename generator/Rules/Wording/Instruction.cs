@@ -7,7 +7,8 @@ internal static class Instruction
 
     private static readonly IReadOnlyList<SpokenPhrase> Orders = SpokenPhrase.All(
         "never/nobody/nothing", "neither .. nor", "no person/animal/pet/part/hand/finger/fingers/one",
-        "do/must/may not", "don't/mustn't/avoid/beware/mind", "keep/use/wear/wash/rinse/lift/carry/move/guide/coax/scoop/catch/handle",
+        "do/must/may not", "don't/mustn't/avoid/beware/mind",
+        "keep/use/wear/wash/rinse/lift/carry/move/guide/coax/scoop/catch/handle",
         "tub/box/container/jar/cup/bowl/tube/pipe/bucket/tongs/gloves/beaker/trap",
         $"show/see/consult/call/ask/take/let/have/tell/visit .. {Helper}", $"for/to/by a/the {Helper}",
         $"need/needs/wants/want .. {Helper}", $"{Helper} should/must/has/have/number/help", "at once");
