@@ -2,11 +2,13 @@ namespace CareSheets.Rules.Wording;
 
 /// <summary>
 /// A turn of phrase to look for: its words stand one after another in a clause. <c>safe/harmless</c> is either of the
-/// two words, and <c>..</c> leaves room for up to four words that do not matter.
+/// two words, and <c>..</c> leaves room for up to four words that do not matter, none of them a "not".
 /// </summary>
 public sealed class SpokenPhrase
 {
     private const int WidestGap = 4;
+
+    private static readonly HashSet<string> Nots = ["not", "never", "no", "nobody", "nothing", "cannot"];
 
     private readonly IReadOnlyList<Part> _parts;
 
@@ -52,6 +54,8 @@ public sealed class SpokenPhrase
         {
             if (_parts[next].Words.Contains(clause[here]) && End(clause, here + 1, next + 1) is { } end)
                 return end;
+            if (Nots.Contains(clause[here]))
+                return null;
         }
         return null;
     }
