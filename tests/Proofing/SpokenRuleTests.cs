@@ -46,7 +46,8 @@ public sealed class SpokenRuleTests
     [InlineData("danio-rerio", "Turn the heater up to 31 °C against velvet.", "no-dose-is-told")]
     [InlineData("danio-rerio", "Put 2–3 g of salt into each litre when it ails.", "no-dose-is-told")]
     [InlineData("danio-rerio", "You need no licence for it.", "no-word-on-what-is-lawful")]
-    [InlineData("danio-rerio", "No permit is required, and it may be kept without papers.", "no-word-on-what-is-lawful")]
+    [InlineData("danio-rerio",
+        "No permit is required, and it may be kept without papers.", "no-word-on-what-is-lawful")]
     [InlineData("danio-rerio", "It may be kept without a licence.", "no-word-on-what-is-lawful")]
     [InlineData("danio-rerio", "A licence is not needed.", "no-word-on-what-is-lawful")]
     [InlineData("danio-rerio", "It is not on any list of CITES.", "no-word-on-what-is-lawful")]
@@ -64,14 +65,20 @@ public sealed class SpokenRuleTests
     [InlineData("danio-rerio", "It can live in your pond from May.", "no-fish-is-sent-outdoors")]
     [InlineData("danio-rerio", "Release the young into a lake.", "no-fish-is-sent-outdoors")]
     [InlineData("danio-rerio", "It can only be released where it is warm.", "no-fish-is-sent-outdoors")]
-    [InlineData("danio-rerio", "It is perfectly safe for toddlers to feed by hand.", "nothing-is-called-safe-for-children")]
+    [InlineData("danio-rerio",
+        "It is perfectly safe for toddlers to feed by hand.", "nothing-is-called-safe-for-children")]
     [InlineData("danio-rerio", "Children may touch it.", "nothing-is-called-safe-for-children")]
     [InlineData("danio-rerio", "It is harmless to children.", "nothing-is-called-safe-for-children")]
-    [InlineData("danio-rerio", "It is an ideal fish, suitable for small children.", "nothing-is-called-safe-for-children")]
+    [InlineData("danio-rerio",
+        "It is an ideal fish, suitable for small children.", "nothing-is-called-safe-for-children")]
     [InlineData("danio-rerio", "Let the kids stroke it.", "nothing-is-called-safe-for-children")]
     [InlineData("danio-rerio", "It never jumps and needs no cover.", "no-lid-is-left-off")]
     [InlineData("danio-rerio", "Leave the tank open.", "no-lid-is-left-off")]
     [InlineData("danio-rerio", "An open top will do.", "no-lid-is-left-off")]
+    [InlineData("hoplisoma-panda", "Keep it singly.", "words-and-group-agree")]
+    [InlineData("hoplisoma-panda", "Keep a pair.", "words-and-group-agree")]
+    [InlineData("hoplisoma-panda", "A single one is happy by itself.", "words-and-group-agree")]
+    [InlineData("hoplisoma-panda", "It lives well on its own.", "words-and-group-agree")]
     public void What_must_not_be_said_is_told(string entry, string sentence, string rule)
     {
         Assert.Contains(rule, Spoken(entry, sentence));
@@ -125,6 +132,10 @@ public sealed class SpokenRuleTests
     [InlineData("danio-rerio", "Children may not touch it.")]
     [InlineData("danio-rerio", "A lid without gaps is needed, for it never stays down and jumps.")]
     [InlineData("danio-rerio", "Never leave the tank open.")]
+    [InlineData("hoplisoma-panda", "Keep a pair of tongs at hand.")]
+    [InlineData("hoplisoma-panda", "Keep it alone and it sulks.")]
+    [InlineData("hoplisoma-panda", "Never keep it singly.")]
+    [InlineData("hoplisoma-panda", "Do not keep a pair.")]
     public void What_is_right_is_not_told(string entry, string sentence)
     {
         Assert.Empty(Spoken(entry, sentence));

@@ -53,7 +53,8 @@ internal static partial class DoseWords
     [GeneratedRegex(@"\b(kills?|killed|harms?|deadly|fatal|lethal|dies?|dangerous|too much|too strong)\b", Plain)]
     public static partial Regex Harm();
 
-    [GeneratedRegex(@"\b(rais(e|es|ed|ing)|increas(e|es|ed|ing)|warm(ing)? (it|the)|heat(ing|ed)?|turn(ed|ing)?)\b", Plain)]
+    [GeneratedRegex(
+        @"\b(rais(e|es|ed|ing)|increas(e|es|ed|ing)|warm(ing)? (it|the)|heat(ing|ed)?|turn(ed|ing)?)\b", Plain)]
     public static partial Regex Warming();
 
     [GeneratedRegex(

@@ -9,7 +9,7 @@ internal sealed class RelativesAlone : ICodedRule
     public static readonly CodedText Text = new(
         "reviewed-entry-has-evidence-of-its-own", Severity.Warning,
         "It is called reviewed, and all that has no evidence of its own is still from relatives",
-        "Check each figure, and write under evidence what it rests on: common practice, from memory, seen here or a work.",
+        "Check each figure, and write what it rests on: common practice, from memory, seen here or a work.",
         "Nobody has stated any of this for the species itself", "by definition");
 
     public string Name => Text.Name;

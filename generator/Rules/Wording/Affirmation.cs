@@ -21,6 +21,7 @@ internal static class Affirmation
         "not", "never", "cannot", "mistake", "wrong", "harm", "harms", "harmful", "kill", "kills", "cruel", "unlawful",
         "illegal", "offence", "dangerous", "fatal", "bad", "worse", "wears", "hurts", "cuts", "ruins", "myth",
         "nonsense", "relative", "relatives", "cousin", "cousins", "only", "where", "if",
+        "sulks", "sulk", "pines", "mopes", "hides", "fades", "suffers", "dies", "wastes", "torments",
     ];
 
     /// <summary>What says when something holds.</summary>

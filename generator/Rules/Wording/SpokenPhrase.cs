@@ -3,6 +3,7 @@ namespace CareSheets.Rules.Wording;
 /// <summary>
 /// A turn of phrase to look for: its words stand one after another in a clause. <c>safe/harmless</c> is either of the
 /// two words, and <c>..</c> leaves room for up to four words that do not matter, none of them a "not".
+/// A last <c>|</c> is the end of the clause.
 /// </summary>
 public sealed class SpokenPhrase
 {
@@ -12,7 +13,9 @@ public sealed class SpokenPhrase
 
     private readonly IReadOnlyList<Part> _parts;
 
-    private SpokenPhrase(IReadOnlyList<Part> parts) => _parts = parts;
+    private readonly bool _endsThere;
+
+    private SpokenPhrase(IReadOnlyList<Part> parts, bool endsThere) => (_parts, _endsThere) = (parts, endsThere);
 
     public static SpokenPhrase Of(string phrase)
     {
@@ -20,11 +23,11 @@ public sealed class SpokenPhrase
         foreach (var written in phrase.ToLowerInvariant().Split(
             [' ', '-'], StringSplitOptions.RemoveEmptyEntries))
         {
-            if (written != "..")
+            if (written is not (".." or "|"))
                 parts.Add(new Part(written.Split('/', StringSplitOptions.RemoveEmptyEntries), isLoose));
             isLoose = written == "..";
         }
-        return new SpokenPhrase(parts);
+        return new SpokenPhrase(parts, phrase.EndsWith('|'));
     }
 
     public static IReadOnlyList<SpokenPhrase> All(params string[] phrases) => [.. phrases.Select(Of)];
@@ -48,7 +51,7 @@ public sealed class SpokenPhrase
     private int? End(SaidClause clause, int at, int next)
     {
         if (next == _parts.Count)
-            return at;
+            return !_endsThere || at == clause.Words.Count ? at : null;
         var last = at + (_parts[next].IsLoose ? WidestGap : 0);
         for (var here = at; here <= last && here < clause.Words.Count; here++)
         {
