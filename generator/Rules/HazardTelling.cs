@@ -4,8 +4,8 @@ namespace CareSheets.Rules;
 
 /// <summary>
 /// Whether a text tells of a hazard, or denies it. A caution takes the place of a hazard to people only where it has
-/// the words of <see cref="Hazard.Told"/>, means them, makes little of none, and says what to do. In every doubt the
-/// hazard is told in its own words too.
+/// the words of <see cref="Hazard.Told"/>, means them, makes little of none, and says whom to call. In every doubt
+/// the hazard is told in its own words too.
 /// </summary>
 public static class HazardTelling
 {

@@ -79,6 +79,10 @@ public sealed class SpokenRuleTests
     [InlineData("hoplisoma-panda", "Keep a pair.", "words-and-group-agree")]
     [InlineData("hoplisoma-panda", "A single one is happy by itself.", "words-and-group-agree")]
     [InlineData("hoplisoma-panda", "It lives well on its own.", "words-and-group-agree")]
+    [InlineData("danio-rerio", "A week at 31 degrees rids it of white spot.", "no-dose-is-told")]
+    [InlineData("danio-rerio", "Put in twice what the bottle says.", "no-dose-is-told")]
+    [InlineData("danio-rerio", "You may buy it anywhere without a permit.", "no-word-on-what-is-lawful")]
+    [InlineData("danio-rerio", "Tip leftovers into the nearest ditch.", "no-fish-is-sent-outdoors")]
     public void What_must_not_be_said_is_told(string entry, string sentence, string rule)
     {
         Assert.Contains(rule, Spoken(entry, sentence));
@@ -136,6 +140,9 @@ public sealed class SpokenRuleTests
     [InlineData("hoplisoma-panda", "Keep it alone and it sulks.")]
     [InlineData("hoplisoma-panda", "Never keep it singly.")]
     [InlineData("hoplisoma-panda", "Do not keep a pair.")]
+    [InlineData("danio-rerio", "It may be unlawful to release it into a pond.")]
+    [InlineData("danio-rerio", "Above 29 °C it may suffocate.")]
+    [InlineData("danio-rerio", "Children wash their hands after feeding it.")]
     public void What_is_right_is_not_told(string entry, string sentence)
     {
         Assert.Empty(Spoken(entry, sentence));

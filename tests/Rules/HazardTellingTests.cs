@@ -58,6 +58,9 @@ public sealed class HazardTellingTests
     [InlineData("Its spines may be venomous; lift it with your hands, and see a doctor about nothing.")]
     [InlineData("Its spines may be venomous, and nobody needs a doctor; keep calm.")]
     [InlineData("Supposedly its spines are venomous; ask a doctor who believes it.")]
+    [InlineData("The venomous spines are much feared, quite without reason; see a doctor if you must.")]
+    [InlineData("Its spines, venomous they say, hurt less than a bee; ask any doctor.")]
+    [InlineData("You will not need a doctor for its venomous spines; use a wet hand.")]
     [InlineData("Its spines look fierce but are harmless to people.")]
     public void What_makes_little_of_a_hazard_is_found(string caution)
     {
@@ -99,6 +102,8 @@ public sealed class HazardTellingTests
     [Theory]
     [InlineData("Its spines may be venomous, said a doctor.")]
     [InlineData("The doctor knows its venomous spines well.")]
+    [InlineData("Its spines may be venomous; keep calm and the doctor out of it.")]
+    [InlineData("Its spines may be venomous; use a tub, as our doctor does.")]
     public void Without_advice_nothing_takes_the_place_of_a_hazard(string caution)
     {
         Assert.True(Hazard("catfish-spines").IsNamedBy(caution));

@@ -47,18 +47,20 @@ internal static partial class DoseWords
     [GeneratedRegex(
         @"\b(half|double|twice|triple|quarter|third|thirds|full|whole|one|two|three)[\s ]+" +
         @"((a|an|of|the|its|that|this|usual|normal|ordinary|printed|recommended|stated|adult|strength)[\s ]+){0,4}" +
-        @"(doses?|dosage)\b|\bhalf[- ]doses?\b|\bdouble[- ]doses?\b", Plain)]
+        @"(doses?|dosage)\b|\b(half|double|twice|triple) what the (bottle|label|maker|packet) says\b|" +
+        @"\bhalf[- ]doses?\b|\bdouble[- ]doses?\b", Plain)]
     public static partial Regex PartOfADose();
 
     [GeneratedRegex(@"\b(kills?|killed|harms?|deadly|fatal|lethal|dies?|dangerous|too much|too strong)\b", Plain)]
     public static partial Regex Harm();
 
     [GeneratedRegex(
-        @"\b(rais(e|es|ed|ing)|increas(e|es|ed|ing)|warm(ing)? (it|the)|heat(ing|ed)?|turn(ed|ing)?)\b", Plain)]
+        @"\b(rais(e|es|ed|ing)|increas(e|es|ed|ing)|warm(ing)? (it|the)|heat(ing|ed)?|turn(ed|ing)?|" +
+        @"days?|weeks?)\b", Plain)]
     public static partial Regex Warming();
 
     [GeneratedRegex(
-        @"\b(cures?|cured|treats?|treatment|against|clears?|kills?|drives?|rid|sweats?|remedy)\b[^.!?;]*|" +
+        @"\b(cures?|cured|treats?|treatment|against|clears?|kills?|drives?|rids?|sweats?|remedy)\b[^.!?;]*|" +
         @"\b(white spot|ich|velvet|parasites?|disease|fungus)\b[^.!?;]*\b(days?|hours?|weeks?)\b", Plain)]
     public static partial Regex Cure();
 

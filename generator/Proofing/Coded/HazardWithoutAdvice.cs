@@ -5,15 +5,15 @@ using CareSheets.Species;
 namespace CareSheets.Proofing.Coded;
 
 /// <summary>
-/// A caution that tells of an inherited hazard to people says what to do too; else the hazard's own words stand
-/// beside it, and the reader finds both.
+/// A caution that tells of an inherited hazard to people sends whoever is hurt to a doctor or the like; else the
+/// hazard's own words stand beside it, and the reader finds both.
 /// </summary>
 internal sealed class HazardWithoutAdvice(IReadOnlyList<Hazard> hazards) : ICodedRule
 {
     public static readonly CodedText Text = new(
         "hazard-is-told-with-advice", Severity.Note,
-        "It tells of a hazard and not what to do, so page and papers tell the hazard in its own words too",
-        "Write what to keep off, what to use or whom to call.",
+        "It tells of a hazard and not whom to call, so page and papers tell the hazard in its own words too",
+        "Write what to do, as in: use a tub, and show a doctor any prick that swells.",
         "Whoever is hurt has no time to look it up", "common practice, no source");
 
     public string Name => Text.Name;

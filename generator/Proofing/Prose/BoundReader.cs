@@ -20,7 +20,7 @@ internal static class BoundReader
         "gasps gasp suffers suffer dies die stops fails fail perishes sickens shy weakens sulks " +
         "ails refuses kills kill harms harm too trouble wears unhappy stressed never pales fades " +
         "shortens hides languishes uncomfortable chills lethargic listless bullies cowers quarrels " +
-        "nervous");
+        "nervous suffocate suffocates panics starves");
 
     private static readonly HashSet<string> Denials = Cues.Of("not never nobody don't doesn't cannot without");
 

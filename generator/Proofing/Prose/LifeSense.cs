@@ -58,7 +58,7 @@ internal static class LifeSense
         var others = Others(clause);
         var isMeant = others == 1
             ? clause.HasJustBefore(Advice, 5)
-            : IsCounted(clause) && 
+            : IsCounted(clause) &&
                 (IsOfAGroup(clause) || IsAdvised(clause) || IsDozen(amount, clause) || IsContent(clause));
         if (!isMeant)
             return null;
@@ -122,8 +122,8 @@ internal static class LifeSense
 
     /// <summary>"Two are enough", "three are company enough", "a trio does well"</summary>
     private static bool IsContent(Clause clause) =>
-        clause.After(0) is "are" or "is" or "make" or "makes" or "do" or "does" or "will" or "suffice" or "live" &&
-        clause.Before(1).Length == 0 && clause.HasJustAfter(Content, 4);
+        clause.After(0) is "are" or "is" or "make" or "makes" or "do" or "does" or "will" or "suffice" or "live" or
+            "of" && clause.Before(1).Length == 0 && clause.HasJustAfter(Content, 4);
 
     private static double Years(double count) => DimensionCatalogue.Duration.Find("years")!.ToCanonical(count);
 

@@ -40,8 +40,8 @@ internal static class WaterSense
         if (scale is null || IsDifference(amount, clause) || (isOfASeason && !IsAdvisedForASeason(clause)) ||
             clause.SentenceHas(Cues.Treatment) || IsOfARoom(clause))
             return null;
-        return Quantity(ProseKind.Temperature, amount, clause, scale, from, to)
-            with { Range = KindOf(clause), OfASeason = isOfASeason };
+        var quantity = Quantity(ProseKind.Temperature, amount, clause, scale, from, to);
+        return quantity with { Range = KindOf(clause), OfASeason = isOfASeason };
     }
 
     /// <summary>"Keep it at 12 °C in winter", "9 °C does no harm": said of the fish, and not of the weather.</summary>

@@ -13,6 +13,7 @@ internal static class Affirmation
         "seldom", "rarely", "cannot", "can't", "don't", "doesn't", "isn't", "aren't", "won't", "mustn't", "shouldn't",
         "unlike", "instead", "rather", "avoid", "avoids", "refuse", "against", "whether", "if", "where", "only", "ask",
         "confirm", "doubt", "myth", "wrongly", "mistake", "people", "shops", "books", "called", "labelled",
+        "unlawful", "illegal", "offence", "crime", "wrong", "dangerous", "cruel", "forbidden", "forbid", "forbids",
     ];
 
     /// <summary>What follows a thing that is named as a mistake, or allowed under a condition.</summary>

@@ -23,6 +23,10 @@ internal static class Belittling
         $"nobody/none need/needs/needed .. {Helper}",
         $"no one/reader/keeper need/needs .. {Helper}", $"spare/forget/skip/ignore .. {Helper}", "no worse than",
         "no more venomous/poisonous/toxic/dangerous/harmful/painful than",
+        "without/no any/good/real/much/reason reason/cause/ground", "without reason/cause/ground/need",
+        "undeserved/unearned/unjustified/unwarranted", "hurt/hurts/smart/smarts/sting/stings less than",
+        "less venomous/poisonous/painful/dangerous than", "never did .. harm", "on paper only", "only on paper",
+        "in theory",
         "little more than a pinprick/scratch/tickle/nettle/nuisance", "safe to eat/touch/handle/hold/grab",
         "safely .. eaten/touched/handled/held",
         "never hurt/harmed/stung/bitten/killed/poisoned anyone/anybody/a/one/us/me");
@@ -36,7 +40,8 @@ internal static class Belittling
     private static readonly IReadOnlyList<SpokenPhrase> Doubting = SpokenPhrase.All(
         "whether", "otherwise", "doubt/doubts/doubted/disputed/questionable/debatable/unlikely/untrue/wrongly",
         "people/they/books/keepers/some/sailors/many think/thinks/believe/believes/say/says/claim/claims/fancy",
-        "can/may/could/might/will wait", "if you like/want/wish/care/insist", "supposedly/allegedly/reputedly",
+        "can/may/could/might/will wait", "if you like/want/wish/care/insist/must/enjoy/love",
+        "supposedly/allegedly/reputedly",
         "so called", "bare/plain/naked/empty/your hand/hands do/does/will/suffice/suffices",
         "with/in/by bare/plain/naked/empty/your/the hand/hands", "by hand", "bother/bothers/worry/fuss", "edible",
         "only/merely/just the liver/skin/roe/young/old/wild/big/large", "old wives",

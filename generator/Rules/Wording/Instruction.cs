@@ -1,17 +1,20 @@
 namespace CareSheets.Rules.Wording;
 
-/// <summary>Whether a caution says what to do: what to keep off, what to use, whom to call.</summary>
+/// <summary>
+/// Whether a caution sends whoever is hurt to those who can help: "show a doctor any prick", "call the emergency
+/// number". That a doctor is merely named in it is no such order.
+/// </summary>
 internal static class Instruction
 {
-    private const string Helper = "doctor/hospital/medical/emergency/vet";
+    private const string Help = "doctor/hospital/medical/emergency/vet";
 
     private static readonly IReadOnlyList<SpokenPhrase> Orders = SpokenPhrase.All(
-        "never/nobody/nothing", "neither .. nor", "no person/animal/pet/part/hand/finger/fingers/one",
-        "do/must/may not", "don't/mustn't/avoid/beware/mind",
-        "keep/use/wear/wash/rinse/lift/carry/move/guide/coax/scoop/catch/handle",
-        "tub/box/container/jar/cup/bowl/tube/pipe/bucket/tongs/gloves/beaker/trap",
-        $"show/see/consult/call/ask/take/let/have/tell/visit .. {Helper}", $"for/to/by a/the {Helper}",
-        $"need/needs/wants/want .. {Helper}", $"{Helper} should/must/has/have/number/help", "at once");
+        $"show/see/consult/call/ask/let/have/tell/visit/ring/phone/dial .. {Help}", $"for/to/by a/the {Help}",
+        "to hospital", $"need/needs/wants/want a/the {Help}", $"{Help} should/must/ought/has/sees/looks",
+        "is an emergency");
 
-    public static bool IsIn(string text) => SaidText.Find(text, Orders).Any();
+    private static readonly SpokenPhrase NotPutOff = SpokenPhrase.Of($"never/not put/putting off .. {Help}");
+
+    public static bool IsIn(string text) => SaidText.Find(text, Orders).Any(said => !Denial.IsTurned(said)) ||
+        SaidText.Find(text, [NotPutOff]).Any();
 }
