@@ -54,7 +54,7 @@ internal sealed class EntryLinks(KnownNames known, IReadOnlyList<Entry> entries)
         var listed = from key in entry.References.Distinct()
                      where known.References is { } keys && !keys.Contains(key.Value)
                      select Diagnostic.Of(LinkCodes.NoSuchReference, key.Span, ("name", key.Value),
-                         ("suggestion", CollectionLinker.Suggest(key.Value, known.References!)));
+                         ("suggestion", EvidenceGuess.OfAWork(key.Value, known.References!)));
         var cited = Works(known, entry.Ranges.SelectMany(r => r.Kinds).Select(k => k.Evidence).Append(entry.Evidence)
             .Concat(new[] { entry.Adult.Evidence, entry.Tank.Evidence, entry.Company.Evidence }.OfType<Evidence>()));
         return listed.Concat(cited);

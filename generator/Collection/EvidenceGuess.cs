@@ -13,4 +13,10 @@ internal static class EvidenceGuess
         return EditDistance.Nearest(written, Words.Concat(works)) is { } nearest
             ? $"Did you mean {nearest}? {fixedWords}" : fixedWords;
     }
+
+    /// <summary>A work that no key is near to is most often one that nobody has written down yet.</summary>
+    public static string OfAWork(string key, IReadOnlySet<string> works) =>
+        EditDistance.Nearest(key, works) is { } nearest
+        ? $"Did you mean {nearest}? If it is another work, add it to references.yaml."
+        : "Add the work to references.yaml, or check how its key is spelt there.";
 }

@@ -14,6 +14,10 @@ internal sealed class ArrivalSettings : ContentSettings
     [CommandOption("--family <NAME>")]
     [Description("Its family, where nobody here knows the genus.")]
     public string? Family { get; init; }
+
+    [CommandOption("--new")]
+    [Description("It is a species of its own, although its name is near to that of an entry.")]
+    public bool IsNew { get; init; }
 }
 
 /// <summary>Writes a draft of a new entry from what relatives say.</summary>
@@ -21,7 +25,8 @@ internal sealed class ArrivalCommand : Command<ArrivalSettings>
 {
     public override int Execute(CommandContext context, ArrivalSettings settings, CancellationToken cancellationToken)
     {
-        if (ScientificName.Parse(settings.Name) is not { } name)
+        var typed = settings.Name.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries);
+        if (ScientificName.Parse(string.Join(' ', typed)) is not { } name)
             return Refuse($"{settings.Name} is not a scientific name of a genus and an epithet, as in Danio rerio.");
         var bench = new Workbench(settings);
         if (bench.ReadCollection() is not { } collection)
@@ -34,6 +39,8 @@ internal sealed class ArrivalCommand : Command<ArrivalSettings>
             return Refuse($"{file} is there already, and is left as it is.");
         if (collection.Find(name.Slug) is { } known)
             return Refuse($"{name} is a former name of {known.ScientificName.Value}, which has an entry.");
+        if (!settings.IsNew && NearEntries.Question(collection, name) is { } question)
+            return Refuse(question);
         var (place, problem) = NewPlaces.Of(collection, name, settings.Family);
         if (place is null)
             return Refuse(problem + UndraftedSpecies.Warnings(name, settings.Family, collection, bench.Law));

@@ -38,7 +38,8 @@ internal static class CommandLine
         configuration.AddCommand<ArrivalCommand>("arrival")
             .WithDescription("Draft the entry of a species that has arrived, from what its relatives say.")
             .WithExample("arrival", "\"Danio kyathit\"")
-            .WithExample("arrival", "\"Devario aequipinnatus\"", "--family", "Danionidae");
+            .WithExample("arrival", "\"Devario aequipinnatus\"", "--family", "Danionidae")
+            .WithExample("arrival", "\"Danio margaritus\"", "--new");
         configuration.AddCommand<PackingListCommand>("packing-list")
             .WithDescription("Read a supplier's list and write its arrival, ready for a person to go through.")
             .WithExample("packing-list", "larkwater.csv", "--supplier", "\"Larkwater Imports\"", "--date", "2026-11-24")

@@ -84,10 +84,15 @@ public static class ReadingCodes
         "A line with a hyphen goes on with the text above it, and is no item of its own",
         "Begin it as far in as the item above, or put the text into one line.");
 
+    public static readonly DiagnosticCode DraftProse = new("RD125", Error,
+        "What a draft begins with is left in the prose: “{text}”",
+        "Write what a customer at the tank would like to know, in 120 to 250 words, or put draft: true back.");
+
     public static readonly IReadOnlyList<DiagnosticCode> All =
     [
         Unreadable, NotUtf8, ControlCharacter, NoFrontMatter, NoClosingFence, TooLarge, TabIndent,
         OddSpace, YamlSyntax, DuplicateKey, Alias, Tag, TooDeep, ComplexKey, SecondDocument,
         NotAMapping, NoProse, ByteOrderMark, CarriageReturns, FolderMissing, NoEntries, StrayFile, Draft, HyphenInside,
+        DraftProse,
     ];
 }

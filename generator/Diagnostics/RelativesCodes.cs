@@ -26,6 +26,10 @@ public static class RelativesCodes
         "this may be chance",
         "{look}If it is right, say so under accepted: with figure {field}, this value and the reason.");
 
+    public static readonly DiagnosticCode AcceptsNoFigure = new("AU506", Warning,
+        "Relatives are compared in no figure {name}, so nothing is accepted by it",
+        "{suggestion} Figures are {figures}.");
+
     public static readonly IReadOnlyList<DiagnosticCode> All =
-        [Apart, ApartBySlip, AcceptsNothing, AcceptedAnother, StandsOut];
+        [Apart, ApartBySlip, AcceptsNothing, AcceptedAnother, StandsOut, AcceptsNoFigure];
 }

@@ -27,6 +27,7 @@ internal sealed class EntryBinder(EntrySchema schema, DiagnosticBag bag)
             bag.Add(ReadingCodes.Draft, fields.Text("draft")!.Span);
             return null;
         }
+        UnwrittenProse.Check(file, text, bag);
         var stated = Name(fields, "scientificName");
         if ((stated ?? StandIns.NameOf(file.Path)) is not { } name)
             return null;

@@ -8,7 +8,7 @@ namespace CareSheets.Reading;
 /// </summary>
 internal sealed record FrontMatter(string Yaml, int FirstLine, string Prose, int ProseLine)
 {
-    private const string Fence = "---";
+    public const string Fence = "---";
 
     /// <summary>
     /// Splits at the first line that is exactly three hyphens after the opening one; an indented

@@ -15,6 +15,7 @@ internal sealed class SchemaCheck(ContentSchema schema, DiagnosticBag bag)
     public void Check(YamlMapping root)
     {
         var places = new PlaceIndex(root);
+        var told = new HashSet<(DiagnosticCode, SourceSpan)>(); // a value can break two clauses that say one thing
         foreach (var error in SchemaErrors.Flatten(schema.Schema.Validate(TreeJsonReader.ToToken(root))))
         {
             var path = SchemaErrors.PathOf(error);
@@ -22,7 +23,13 @@ internal sealed class SchemaCheck(ContentSchema schema, DiagnosticBag bag)
             if (IsTypeError(error.Kind) && path.EndsWith(']') && YamlPath.Find(root, path) is YamlMapping parted)
                 bag.Add(Parted(parted, path).At(path));
             else
-                bag.Add(Describe(error, node, path.Length == 0 ? "The front matter" : path).At(path));
+                Add(Describe(error, node, path.Length == 0 ? "The front matter" : path).At(path));
+        }
+
+        void Add(Diagnostic found)
+        {
+            if (found.Code != SchemaCodes.WrongForm || told.Add((found.Code, found.Span)))
+                bag.Add(found);
         }
     }
 

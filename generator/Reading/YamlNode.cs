@@ -8,8 +8,11 @@ internal abstract record YamlNode(SourceSpan Span);
 /// <summary>One value. Only plain ones, without quotes, can be numbers or empty.</summary>
 internal sealed record YamlScalar(string Text, bool IsPlain, SourceSpan Span) : YamlNode(Span)
 {
-    /// <summary>The text itself, without its opening quote.</summary>
-    public SourceSpan Content => IsPlain ? Span : Span with { Start = Span.Start.Right(1) };
+    /// <summary>Of a text that begins below a <c>&gt;-</c> or <c>|</c>: where its lines are.</summary>
+    public SourceSpan? Lines { get; init; }
+
+    /// <summary>The text itself, without its opening quote or the sign that stands above it.</summary>
+    public SourceSpan Content => Lines ?? (IsPlain ? Span : Span with { Start = Span.Start.Right(1) });
 
     /// <summary>Empty, <c>~</c> or <c>null</c> without quotes (YAML 1.2 core schema).</summary>
     public bool IsNull => IsPlain && (Text is "" or "~" or "null" or "Null" or "NULL");

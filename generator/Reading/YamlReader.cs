@@ -83,7 +83,11 @@ internal sealed class YamlReader(SourceFile file, int firstLine, DiagnosticBag b
             if (text.AsSpan(column).StartsWith("- ", StringComparison.Ordinal))
                 bag.Add(ReadingCodes.HyphenInside, file.Span(number, column + 1));
         }
-        return new YamlScalar(OpenEnds.Unshield(scalar.Value), isPlain, Span(scalar.Start, scalar.End));
+        return new YamlScalar(OpenEnds.Unshield(scalar.Value), isPlain, Span(scalar.Start, scalar.End))
+        {
+            Lines = scalar.Style is ScalarStyle.Folded or ScalarStyle.Literal
+                ? BlockLines.Of(file, (int)scalar.Start.Line + firstLine - 1) : null,
+        };
     }
 
     private YamlMapping ReadMapping(GuardedParser parser, ParsingEvent start, int level)

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using CareSheets.Quantities;
+using CareSheets.Species;
 
 namespace CareSheets.Relatives;
 
@@ -35,7 +36,7 @@ public static class DraftText
         foreach (var missing in draft.Missing)
             Line($"# - {missing}");
         Line("---");
-        Line("Nothing is written here yet. A customer at the tank would like to know what is special about this fish.");
+        Line(string.Join(' ', Prose.OfDraft));
         return text.ToString();
     }
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using CareSheets.Collection;
 using CareSheets.Diagnostics;
 using CareSheets.Species;
 
@@ -98,6 +99,12 @@ public static class OutlierText
         var used = engine.Outliers.Any(o => o.Accepted == accepted);
         if (used)
             return null;
+        var figures = engine.Figures.Where(f => f.IsAudited).Select(f => f.Field).ToList();
+        if (!figures.Contains(accepted.Figure.Value))
+            return Diagnostic.Of(RelativesCodes.AcceptsNoFigure, accepted.Figure.Span,
+                ("name", accepted.Figure.Value),
+                ("suggestion", CollectionLinker.Suggest(accepted.Figure.Value, figures)),
+                ("figures", string.Join(", ", figures)));
         var changed = engine.Outliers.Any(o => o.Entry == entry && o.Figure.Field == accepted.Figure.Value);
         return Diagnostic.Of(
             changed ? RelativesCodes.AcceptedAnother : RelativesCodes.AcceptsNothing, accepted.Value.Span,

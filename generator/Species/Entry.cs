@@ -94,4 +94,12 @@ public sealed record Entry
 }
 
 /// <summary>The Markdown under the front matter, and where in the file it begins.</summary>
-public sealed record Prose(string Markdown, SourceSpan Start);
+public sealed record Prose(string Markdown, SourceSpan Start)
+{
+    /// <summary>What stands in a draft where a person has written nothing yet, sentence by sentence.</summary>
+    public static readonly IReadOnlyList<string> OfDraft =
+    [
+        "Nothing is written here yet.",
+        "A customer at the tank would like to know what is special about this fish.",
+    ];
+}

@@ -46,6 +46,26 @@ public sealed class ArrivalCommandTests
         Assert.Equal("", UndraftedSpecies.Warnings(ScientificName.Parse("Novum novum")!, null, collection, bench.Law));
     }
 
+    [Theory]
+    [InlineData("Paracheirodon inesi", "Paracheirodon innesi")]
+    [InlineData("Melanotaenia boesmani", "Melanotaenia boesemani")]
+    [InlineData("Melanotaenia boesemanii", "Melanotaenia boesemani")]
+    [InlineData("Cheirodon axelrodii", "Paracheirodon axelrodi")]
+    public void A_name_near_to_that_of_an_entry_is_asked_about(string name, string near)
+    {
+        var question = NearEntries.Question(RealContent.Collection, ScientificName.Parse(name)!);
+        Assert.Contains(near, question, StringComparison.Ordinal);
+        Assert.EndsWith("say so with --new.", question, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("Danio kyathit")]
+    [InlineData("Hyphessobrycon columbianus")]
+    [InlineData("Hoplisoma trilineatum")]
+    [InlineData("Rineloricaria lanceolata")]
+    public void A_name_of_its_own_is_not(string name) =>
+        Assert.Null(NearEntries.Question(RealContent.Collection, ScientificName.Parse(name)!));
+
     private static (CareSheets.Relatives.NewPlace? Place, string Problem) Of(string name, string? family) =>
         NewPlaces.Of(RealContent.Collection, ScientificName.Parse(name)!, family);
 }

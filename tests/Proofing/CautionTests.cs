@@ -84,6 +84,17 @@ public sealed class CautionTests
         Assert.False(hazard.IsToldBy("Its spines may be venomous."));
     }
 
+    [Fact]
+    public void What_belittles_a_hazard_stands_after_its_own_words()
+    {
+        var entry = RealContent.Collection.Entries.Single(e => e.Name == "synodontis-eupterus");
+        var doubt = "Whether its spines are venomous is doubtful; use your hand, for the doctor can wait.";
+        var told = CautionsOf.Entry(entry with { Cautions = [entry.Cautions[0].With(doubt)] }, Hazards);
+        Assert.Equal(Hazards.Single(h => h.Name.Value == "catfish-spines").Says, told[0].Text);
+        Assert.Equal(doubt, told[^1].Text);
+        Assert.Null(told[^1].Kind);
+    }
+
     /// <summary>What can hurt people is for doctors and electricians, what is ill for the vet.</summary>
     [Fact]
     public void Every_hazard_to_people_defers_to_those_who_know()

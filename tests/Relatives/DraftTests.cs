@@ -112,6 +112,28 @@ public sealed class DraftTests
             StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_draft_that_is_called_finished_with_nothing_written_is_an_error()
+    {
+        using var workshop = new Workshop();
+        var name = ScientificName.Parse("Danio novissimus")!;
+        var text = DraftText.Print(Draft("Danio", "Danionidae", "Cypriniformes"));
+        workshop.Write($"content/species/{name.Slug}.md", text.Replace("draft: true\n", "", StringComparison.Ordinal));
+        var bench = new Workbench(new ContentSettings { Content = workshop["content"] });
+        bench.ReadCollection();
+        Assert.Contains(bench.Bag.Sorted(), d => d.Code.Id == "RD125");
+    }
+
+    [Theory]
+    [InlineData("formerNames")]
+    [InlineData("adult.sexes")]
+    [InlineData("adult.fins")]
+    [InlineData("active.when")]
+    [InlineData("company.neighbours")]
+    public void What_relatives_cannot_tell_is_listed_as_missing(string field) => Assert.Contains(
+        Draft("Danio", "Danionidae", "Cypriniformes").Missing,
+        m => m.StartsWith($"{field}: ", StringComparison.Ordinal));
+
     private static Draft Draft(string genus, string family, string order) => DraftMaker.Make(
         Engine, ScientificName.Parse($"{genus} novissimus")!, new NewPlace(genus, family, order));
 }

@@ -45,6 +45,71 @@ public sealed class HazardTellingTests
         Assert.NotNull(Hazard("catfish-spines").DeniedBy(caution));
     }
 
+    /// <summary>What belittles a hazard, or leaves it in doubt, never takes its place, and is found.</summary>
+    [Theory]
+    [InlineData("Old books call its spines venomous, which is a fairy tale; no need to bother a doctor.")]
+    [InlineData("The spines are only mildly venomous, so plain hands do; a doctor will laugh at you.")]
+    [InlineData("People think its spines are venomous, but any doctor will tell you otherwise.")]
+    [InlineData("Whether its spines are venomous is doubtful; the doctor can wait.")]
+    [InlineData("That venomous spines need a doctor is a myth; use your hand.")]
+    [InlineData("Its spines are venomous, but no worse than a nettle; keep the doctor for real trouble.")]
+    [InlineData("The danger of its venomous spines is exaggerated; never mind the doctor.")]
+    [InlineData("Venomous spines have never hurt anyone here; take it to a doctor if you like.")]
+    [InlineData("Its spines may be venomous; lift it with your hands, and see a doctor about nothing.")]
+    [InlineData("Its spines may be venomous, and nobody needs a doctor; keep calm.")]
+    [InlineData("Supposedly its spines are venomous; ask a doctor who believes it.")]
+    [InlineData("The venomous spines are much feared, quite without reason; see a doctor if you must.")]
+    [InlineData("Its spines, venomous they say, hurt less than a bee; ask any doctor.")]
+    [InlineData("You will not need a doctor for its venomous spines; use a wet hand.")]
+    [InlineData("Its spines look fierce but are harmless to people.")]
+    public void What_makes_little_of_a_hazard_is_found(string caution)
+    {
+        Assert.False(Hazard("catfish-spines").IsToldBy(caution));
+        Assert.NotNull(Hazard("catfish-spines").DeniedBy(caution) ?? Hazard("catfish-spines").DoubtedBy(caution));
+    }
+
+    [Theory]
+    [InlineData("Only the liver is poisonous; the rest can be eaten, and in an emergency it fed whole villages.")]
+    [InlineData("Poisonous flesh is a tale of sailors: eat it if you like, in an emergency with lemon.")]
+    [InlineData("Its flesh is perfectly edible.")]
+    [InlineData("Those raised in tanks hold no poison and nobody needs the emergency number.")]
+    [InlineData("Cooked well the flesh is safe to eat.")]
+    [InlineData("It is not toxic.")]
+    public void That_poisonous_flesh_can_be_eaten_is_found(string text)
+    {
+        Assert.False(Hazard("puffer-flesh").IsToldBy(text));
+        Assert.NotNull(Hazard("puffer-flesh").DeniedBy(text));
+    }
+
+    /// <summary>Honest words near those of a denial; none is denied or doubted.</summary>
+    [Theory]
+    [InlineData("catfish-spines", "Venom or no venom, let a doctor see it.")]
+    [InlineData("catfish-spines", "Do not say that no doctor is needed.")]
+    [InlineData("catfish-spines", "Nobody should think that its spines are not venomous; see a doctor.")]
+    [InlineData("catfish-spines", "Venomous spines are no fairy tale: show a doctor every prick.")]
+    [InlineData("catfish-spines", "Its spines may be venomous; never lift it by hand, and let a doctor see a prick.")]
+    [InlineData("catfish-spines", "The spines may be mildly venomous; it is not worth the risk, so use a tub.")]
+    [InlineData("puffer-flesh", "Nothing of it is edible: its flesh is poisonous.")]
+    [InlineData("puffer-flesh", "Its flesh is poisonous, and no part of it can be eaten.")]
+    [InlineData("puffer-flesh", "Snails can be eaten shell and all.")]
+    public void Honest_words_are_no_denial(string hazard, string text)
+    {
+        Assert.Null(Hazard(hazard).DeniedBy(text));
+        Assert.Null(Hazard(hazard).DoubtedBy(text));
+    }
+
+    /// <summary>Without a word on what to do the hazard's own words are told too.</summary>
+    [Theory]
+    [InlineData("Its spines may be venomous, said a doctor.")]
+    [InlineData("The doctor knows its venomous spines well.")]
+    [InlineData("Its spines may be venomous; keep calm and the doctor out of it.")]
+    [InlineData("Its spines may be venomous; use a tub, as our doctor does.")]
+    public void Without_advice_nothing_takes_the_place_of_a_hazard(string caution)
+    {
+        Assert.True(Hazard("catfish-spines").IsNamedBy(caution));
+        Assert.False(Hazard("catfish-spines").IsToldBy(caution));
+    }
+
     [Theory]
     [InlineData("puffer-flesh", "It is poisonous; never eat it; call the emergency number if somebody did.", true)]
     [InlineData("puffer-flesh", "It is poisonous and must never be eaten; after that it is an emergency.", true)]
@@ -69,7 +134,7 @@ public sealed class HazardTellingTests
     [InlineData("Needs no open water.")]
     public void What_speaks_of_something_else_denies_nothing(string text) =>
         Assert.All(RealContent.Collection.Practice.Hazards.Where(h => h.Kind <= HazardKind.LockingSpines),
-            hazard => Assert.Null(hazard.DeniedBy(text)));
+            hazard => Assert.Null(hazard.DeniedBy(text) ?? hazard.DoubtedBy(text)));
 
     /// <summary>So the cautions that stand in for a hazard today are the very same as by words alone.</summary>
     [Fact]

@@ -6,10 +6,10 @@ using CareSheets.Species;
 namespace CareSheets.Proofing.Coded;
 
 /// <summary>
-/// No caution and no sentence of the prose tells a dose of medicine: an amount such as 5 mg or two drops in a
-/// sentence about a treatment.
+/// No caution and no sentence of the prose tells a dose: an amount such as 5 mg or two drops in a sentence about a
+/// treatment, a named medicine or salt, half or double a dose, or heat as a cure. A net by words, with holes.
 /// </summary>
-internal sealed partial class DoseTold : ICodedRule
+internal sealed class DoseTold : ICodedRule
 {
     public static readonly CodedText Text = new(
         "no-dose-is-told", Severity.Warning,
@@ -20,26 +20,26 @@ internal sealed partial class DoseTold : ICodedRule
 
     public IEnumerable<Breach> Check(Entry entry) =>
         from text in entry.Fields.Words(EntryFields.AllWords)
-        from Match sentence in Sentence().Matches(text.Value)
-        let amount = Amount().Match(sentence.Value)
-        where amount.Success && Treatment().IsMatch(sentence.Value)
+        from Match sentence in DoseWords.Sentence().Matches(text.Value)
+        let amount = Dose(sentence.Value)
+        where amount is not null
         let quote = Mentions.QuoteOf(EntryFields.AllWords, text, sentence.Index + amount.Index, amount.Length)
         select Text.Breach(entry, quote.Span, "", $"“{quote.Words}”");
 
-    [GeneratedRegex(@"[^.!?;]+(?:\.\d[^.!?;]*)*", RegexOptions.NonBacktracking)]
-    private static partial Regex Sentence();
+    /// <summary>The first words of a sentence that say how much; nothing where it tells no dose.</summary>
+    private static Match? Dose(string sentence)
+    {
+        if (DoseWords.Treatment().IsMatch(sentence) && Found(DoseWords.Amount(), sentence) is { } amount)
+            return amount;
+        if (DoseWords.Salt().IsMatch(sentence) && Found(DoseWords.Amount(), sentence) is { } salt &&
+            !(DoseWords.Sea().IsMatch(sentence) && DoseWords.IsOfWater(salt.Value)))
+            return salt;
+        if (Found(DoseWords.PartOfADose(), sentence) is { } part && !DoseWords.Harm().IsMatch(sentence))
+            return part;
+        return DoseWords.Warming().IsMatch(sentence) && DoseWords.Cure().IsMatch(sentence)
+            ? Found(DoseWords.Warmth(), sentence) : null;
+    }
 
-    [GeneratedRegex(
-        @"\b(\d[\d.,]*|one|two|three|four|five|six|ten|half|an?)[\s ]*" +
-        @"(mg|g|ml|millilitres?|grams?|milligrams?|drops?|teaspoons?|tablespoons?|spoonfuls?|capsules?)\b",
-        RegexOptions.IgnoreCase | RegexOptions.NonBacktracking)]
-    private static partial Regex Amount();
-
-    [GeneratedRegex(
-        @"\b(treat(s|ed|ing|ment|ments)?|doses?|dosed|dosing|medicines?|medicat(e|ed|ion|ions)|cures?|cured|" +
-        @"dewormers?|wormers?|worming|antibiotics?|parasites?|remedy|remedies|praziquantel|levamisole|" +
-        @"flubendazole|fenbendazole|metronidazole|ivermectin|malachite|methylene|formalin|copper|" +
-        @"salt (bath|dip)|white spot|velvet|fungus|ich)\b",
-        RegexOptions.IgnoreCase | RegexOptions.NonBacktracking)]
-    private static partial Regex Treatment();
+    private static Match? Found(Regex pattern, string sentence) =>
+        pattern.Match(sentence) is { Success: true } match ? match : null;
 }

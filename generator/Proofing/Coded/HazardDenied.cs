@@ -5,15 +5,16 @@ using CareSheets.Species;
 namespace CareSheets.Proofing.Coded;
 
 /// <summary>
-/// No caution and no sentence of the prose denies a hazard that the entry inherits. Page and papers tell the
-/// hazard all the same; the reader would find both. Hazards to people are looked for in the prose too.
+/// No caution and no sentence of the prose denies or doubts a hazard to people that the entry inherits. Page and
+/// papers tell the hazard all the same; the reader would find both. What only leaves it in doubt is told of a caution
+/// alone.
 /// </summary>
 internal sealed class HazardDenied(IReadOnlyList<Hazard> hazards) : ICodedRule
 {
     public static readonly CodedText Text = new(
         "hazard-is-not-denied", Severity.Warning,
-        "It denies a hazard that page and papers warn of all the same",
-        "Take the denial out, or tell the hazard in words of your own.",
+        "It denies or doubts a hazard that page and papers warn of all the same",
+        "Take the denial out, or tell the hazard in words of your own, with what to do.",
         "That a species is harmless is for those to say who have tested it", "common practice, no source");
 
     public string Name => Text.Name;
@@ -21,7 +22,8 @@ internal sealed class HazardDenied(IReadOnlyList<Hazard> hazards) : ICodedRule
     public IEnumerable<Breach> Check(Entry entry) =>
         from hazard in CautionsOf.Inherited(entry, hazards)
         from text in Texts(entry, hazard)
-        let denied = hazard.DeniedBy(text.Words.Value)
+        let denied = hazard.DeniedBy(text.Words.Value) ??
+            (text.Field == "cautions" ? hazard.DoubtedBy(text.Words.Value) : null)
         where denied is not null
         let quote = Mentions.QuoteOf(text.Field, text.Words, denied.Clause.Start, denied.Clause.Length)
         select Text.Breach(entry, quote.Span, text.Field, $"“{Excerpt.Of(quote.Words)}”",
@@ -29,8 +31,7 @@ internal sealed class HazardDenied(IReadOnlyList<Hazard> hazards) : ICodedRule
 
     private static IEnumerable<(string Field, Sourced<string> Words)> Texts(Entry entry, Hazard hazard)
     {
-        var isToPeople = hazard.Kind <= HazardKind.LockingSpines;
-        var fields = isToPeople ? new[] { "cautions", "prose" } : [];
+        var fields = hazard.IsForHands ? new[] { "cautions", "prose" } : [];
         return fields.SelectMany(field => entry.Fields.Words(field).Select(words => (field, words)));
     }
 }

@@ -44,6 +44,9 @@ internal static class Agreement
             ProseBound.AtLeast =>
                 !(quantity.Low < figure.Low - slack) && IsEnd(quantity.Low, figure.Low, figure.Best?.Low),
             ProseBound.Beyond => figure.High is not { } high || quantity.Low < high - near,
+            // harm may begin well outside of what it is kept in, and at its ends, but not within
+            ProseBound.HarmAbove => figure.High is not { } most || quantity.High >= most - near,
+            ProseBound.HarmBelow => figure.Low is not { } fewest || quantity.Low <= fewest + near,
         };
     }
 
@@ -53,8 +56,9 @@ internal static class Agreement
         var (low, high) = (0.83 * figure.Low!.Value, 1.17 * figure.High!.Value);
         return quantity.Bound switch
         {
-            ProseBound.AtMost => quantity.High >= low && quantity.High <= 1.5 * figure.High!.Value,
-            ProseBound.AtLeast or ProseBound.Beyond => quantity.Low <= high,
+            ProseBound.AtMost or ProseBound.HarmAbove =>
+                quantity.High >= low && quantity.High <= 1.5 * figure.High!.Value,
+            ProseBound.AtLeast or ProseBound.Beyond or ProseBound.HarmBelow => quantity.Low <= high,
             ProseBound.Exact => quantity.High <= high && (quantity.OfOneSex || quantity.High >= low),
         };
     }
@@ -64,8 +68,8 @@ internal static class Agreement
         var (low, high) = (0.8 * (figure.Low ?? 0), 1.2 * (figure.High ?? double.MaxValue));
         return quantity.Bound switch
         {
-            ProseBound.AtMost => quantity.High >= low && quantity.High <= high,
-            ProseBound.AtLeast or ProseBound.Beyond => quantity.Low <= high,
+            ProseBound.AtMost or ProseBound.HarmAbove => quantity.High >= low && quantity.High <= high,
+            ProseBound.AtLeast or ProseBound.Beyond or ProseBound.HarmBelow => quantity.Low <= high,
             ProseBound.Exact => quantity.Low >= low && quantity.High <= high,
         };
     }
@@ -79,8 +83,9 @@ internal static class Agreement
         var least = figure.Low!.Value;
         return quantity.Bound switch
         {
-            ProseBound.AtLeast => quantity.High >= least * (1 - slack) && quantity.Low <= least * (1 + slack),
-            ProseBound.AtMost => quantity.High >= least * (1 - slack),
+            ProseBound.AtLeast or ProseBound.HarmBelow =>
+                quantity.High >= least * (1 - slack) && quantity.Low <= least * (1 + slack),
+            ProseBound.AtMost or ProseBound.HarmAbove => quantity.High >= least * (1 - slack),
             ProseBound.Exact or ProseBound.Beyond => quantity.High >= least * (1 - slack),
         };
     }

@@ -20,14 +20,16 @@ internal static class BoundReader
         "gasps gasp suffers suffer dies die stops fails fail perishes sickens shy weakens sulks " +
         "ails refuses kills kill harms harm too trouble wears unhappy stressed never pales fades " +
         "shortens hides languishes uncomfortable chills lethargic listless bullies cowers quarrels " +
-        "nervous");
+        "nervous suffocate suffocates panics starves");
 
     private static readonly HashSet<string> Denials = Cues.Of("not never nobody don't doesn't cannot without");
 
     /// <summary>After a no: what the species does not mind suits it.</summary>
     private static readonly HashSet<string> Shrugs = Cues.Of("mind matter object care");
 
-    private static readonly HashSet<string> Ruin = Cues.Of("too kills kill dies die fails suffers sickens");
+    private static readonly HashSet<string> Ruin = Cues.Of(
+        "too kills kill dies die fails suffers sickens hurts hurt harms harm burns " +
+        "weakens stunts stresses distresses chills");
 
     private static readonly HashSet<string> Loose = Cues.Of("above over beyond past");
 
@@ -47,7 +49,7 @@ internal static class BoundReader
                 return Turned(word);
         }
         if (IsHarmful(clause, at))
-            return Turned(word);
+            return word == ProseBound.AtMost ? ProseBound.HarmBelow : ProseBound.HarmAbove;
         return word == ProseBound.AtLeast && IsLoose(clause, at) ? ProseBound.Beyond : word;
     }
 

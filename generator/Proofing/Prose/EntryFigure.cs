@@ -18,7 +18,7 @@ internal sealed record EntryFigure(double? Low, double? High, string Label, stri
     /// <summary>Nothing where the entry is silent: then there is nothing to disagree with.</summary>
     public static EntryFigure? Of(Entry entry, ProseQuantity quantity) => quantity.Kind switch
     {
-        ProseKind.Temperature => Water(entry, "temperature", quantity.Range),
+        ProseKind.Temperature => Water(entry, "temperature", Kind(entry, quantity)),
         ProseKind.Acidity => Water(entry, "ph", quantity.Range),
         ProseKind.GeneralHardness => Water(entry, "hardness", quantity.Range),
         ProseKind.CarbonateHardness => Water(entry, "carbonateHardness", quantity.Range),
@@ -29,6 +29,10 @@ internal sealed record EntryFigure(double? Low, double? High, string Label, stri
         ProseKind.LifeSpan => entry.Adult.LifeSpan is { } span ? Size(span, "the life span") : null,
         ProseKind.Group => Group(entry.Company.Group),
     };
+
+    private static RangeKind Kind(Entry entry, ProseQuantity quantity) =>
+        quantity.OfASeason && entry.Range("temperature")?.Of(RangeKind.Survives) is not null
+            ? RangeKind.Survives : quantity.Range;
 
     private static EntryFigure? Water(Entry entry, string field, RangeKind kind)
     {

@@ -26,12 +26,15 @@ internal static class LifeSense
 
     private static readonly HashSet<string> Enough = Cues.Of("enough suffices plenty");
 
+    private static readonly HashSet<string> Content = Cues.Of(
+        "enough plenty suffice do well fine happy happily content company");
+
     private static readonly HashSet<string> Counting = Cues.Of("of should must number numbers");
 
     /// <summary>After a number that counts fish of its own kind and nothing else.</summary>
     private static readonly HashSet<string> NotCounted = Cues.Of(
-        ", ; . ) : or together at fish fishes individuals animals specimens is are will makes make looks " +
-        "swim swims goes in for and it when as");
+        ", ; . ) : or together at fish fishes individuals animals specimens is are does will makes make " +
+        "looks swim swims goes in for and it when as");
 
     private static readonly HashSet<string> TooFew = Cues.Of(
         "few squabble cowers cower bully sulks sulk hides nervous enough?");
@@ -55,7 +58,8 @@ internal static class LifeSense
         var others = Others(clause);
         var isMeant = others == 1
             ? clause.HasJustBefore(Advice, 5)
-            : IsCounted(clause) && (IsOfAGroup(clause) || IsAdvised(clause) || IsDozen(amount, clause));
+            : IsCounted(clause) &&
+                (IsOfAGroup(clause) || IsAdvised(clause) || IsDozen(amount, clause) || IsContent(clause));
         if (!isMeant)
             return null;
         return Of(ProseKind.Group, amount.Low + others, amount.High + others, clause, from, to);
@@ -115,6 +119,11 @@ internal static class LifeSense
     private static bool IsDozen(Amount amount, Clause clause) =>
         (amount.IsDozen && clause.After(0) is "is" or "are" or "or" or "of" or "will" or "in" or "swim") ||
         (clause.Run[amount.Next - 1].Text == "trio" && clause.HasAfter(Enough));
+
+    /// <summary>"Two are enough", "three are company enough", "a trio does well"</summary>
+    private static bool IsContent(Clause clause) =>
+        clause.After(0) is "are" or "is" or "make" or "makes" or "do" or "does" or "will" or "suffice" or "live" or
+            "of" && clause.Before(1).Length == 0 && clause.HasJustAfter(Content, 4);
 
     private static double Years(double count) => DimensionCatalogue.Duration.Find("years")!.ToCanonical(count);
 

@@ -31,6 +31,12 @@ internal enum ProseBound
 
     /// <summary>Everything beyond, as in "warm rooms above 30 °C".</summary>
     Beyond,
+
+    /// <summary>What lies above does harm, as in "above 30 °C it gasps".</summary>
+    HarmAbove,
+
+    /// <summary>What lies below does harm.</summary>
+    HarmBelow,
 }
 
 /// <summary>A quantity in the prose of an entry that is about the keeping of its own species.</summary>
@@ -41,6 +47,9 @@ internal sealed record ProseQuantity(
 {
     /// <summary>Of a figure of the water: the kind of range it speaks of.</summary>
     public RangeKind Range { get; init; } = RangeKind.Keep;
+
+    /// <summary>It is about a season: what the species survives may be meant, where the entry says that.</summary>
+    public bool OfASeason { get; init; }
 
     /// <summary>It is about males or about females alone.</summary>
     public bool OfOneSex { get; init; }

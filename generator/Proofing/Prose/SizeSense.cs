@@ -33,10 +33,21 @@ internal static class SizeSense
     {
         if (amount.Unit is not { Measure: Measure.Volume, Low: { } low, High: { } high } ||
             low.ToCanonical(amount.Low) < SmallestTank || clause.SentenceHas(Cues.OtherVessel) ||
-            clause.HasBefore(NotATank) || clause.HasJustAfter(NotATank, 4) || clause.SentenceHas(Cues.Treatment))
+            clause.HasBefore(NotATank) || clause.HasJustAfter(NotATank, 4) || clause.SentenceHas(Cues.Treatment) ||
+            IsPartOfATank(clause))
             return null;
         return Quantity(ProseKind.TankVolume, amount, clause, low, high, from, to);
     }
+
+    /// <summary>"20 litres in a 100 litre tank": how much of it, and of a tank that is an example.</summary>
+    private static bool IsPartOfATank(Clause clause) =>
+        (IsIn(clause.After(0), clause.After(1)) && Amount.Read(clause.Run, clause.Next + 2) is { } whole &&
+            whole.Unit?.Measure == Measure.Volume) ||
+        (IsIn(clause.Before(2), clause.Before(1)) &&
+            UnitPhrase.Read(clause.Run, clause.First - 3)?.Measure == Measure.Volume);
+
+    private static bool IsIn(string preposition, string article) =>
+        preposition is "in" or "of" or "from" && article is "a" or "an" or "every" or "each";
 
     private static bool IsOfTank(Clause clause)
     {

@@ -18,6 +18,12 @@ internal sealed class SpeciesMentions
     private static readonly HashSet<string> Counts = Cues.Of(
         "least two three four five six seven eight nine ten each");
 
+    private static readonly HashSet<string> Wants = Cues.Of("want need like prefer ask require enjoy demand");
+
+    /// <summary>With these a sentence goes on about the species itself.</summary>
+    private static readonly HashSet<string> OwnPlurals = Cues.Of(
+        "adults males females groups shoals schools parties pairs trios tanks these others youngsters juveniles");
+
     private static readonly Dictionary<string, string> Plurals = new()
     {
         ["guppies"] = "guppy",
@@ -49,12 +55,24 @@ internal sealed class SpeciesMentions
             Mark(run, marked, start, end);
         for (var i = 0; i < run.Count; i++)
         {
-            if (IsGeneral(run, i))
+            if (IsGeneral(run, i) || IsPluralSubject(run, i))
                 marked[i] = true;
             foreach (var name in _names.BeginningWith(run[i].Text).Where(IsAnother))
                 Array.Fill(marked, true, i, Math.Min(name.LengthAt(run, i), run.Count - i));
         }
         return marked;
+    }
+
+    /// <summary>
+    /// "Cardinals want ten": fishes in the plural with which a sentence begins, known by a word of another's name or by
+    /// what they want.
+    /// </summary>
+    private bool IsPluralSubject(TokenRun run, int at)
+    {
+        var word = run[at].Text;
+        return (at == 0 || run[at - 1].Kind == TokenKind.Stop) && word.Length > 4 && word.EndsWith('s') &&
+            !OwnPlurals.Contains(word) && !_own.Any(name => name.Split(' ').Contains(word[..^1])) &&
+            (Wants.Contains(run[at + 1].Text) || _names.BeginningWith(word[..^1]).Any(IsAnother));
     }
 
     private bool IsGeneral(TokenRun run, int at)

@@ -36,11 +36,20 @@ internal static class WaterSense
     public static ProseQuantity? Temperature(Amount amount, Clause clause, ProseToken from, ProseToken to)
     {
         var scale = amount.Unit is { Measure: Measure.Temperature } unit ? unit.Low : Guessed(amount, clause);
-        if (scale is null || IsDifference(amount, clause) || clause.SentenceHas(Cues.Season) ||
+        var isOfASeason = clause.SentenceHas(Cues.Season);
+        if (scale is null || IsDifference(amount, clause) || (isOfASeason && !IsAdvisedForASeason(clause)) ||
             clause.SentenceHas(Cues.Treatment) || IsOfARoom(clause))
             return null;
-        return Quantity(ProseKind.Temperature, amount, clause, scale, from, to) with { Range = KindOf(clause) };
+        var quantity = Quantity(ProseKind.Temperature, amount, clause, scale, from, to);
+        return quantity with { Range = KindOf(clause), OfASeason = isOfASeason };
     }
+
+    /// <summary>"Keep it at 12 °C in winter", "9 °C does no harm": said of the fish, and not of the weather.</summary>
+    private static bool IsAdvisedForASeason(Clause clause) =>
+        !clause.SentenceHas(Cues.Wild) && !clause.SentenceHas(Cues.Breeding) && !clause.SentenceHas(Room) &&
+        (clause.Run[clause.Start].Text is "keep" or "hold" or "let" ||
+            ((clause.After(0), clause.After(1)) is ("does" or "do", "no") or ("does", "not") or ("is", "fine") or
+                ("suits", _) or ("will", "do") or ("is", "enough")));
 
     /// <summary>pH stands before its figure: "pH 6.5", "the pH should stay below 7".</summary>
     public static ProseQuantity? Acidity(Amount amount, Clause clause, ProseToken from, ProseToken to)

@@ -72,6 +72,10 @@ internal sealed class ConditionReader(FieldCatalogue fields, DiagnosticBag bag)
             return new NoneOf([new Claims(path, said.Choices())]);
         if (said.Take("claims") || said.Take("claim"))
             return new Claims(path, said.Choices());
+        if (said.Take("does not say") || said.Take("do not say"))
+            return new NoneOf([new Claims(path, said.Choices(), EvenIf: true)]);
+        if (said.Take("says") || said.Take("say"))
+            return new Claims(path, said.Choices(), EvenIf: true);
         if (declared.Kind == FieldKind.List && said.Take("lacks"))
             return new NoneOf([new ListHas(path, Known(said, declared))]);
         if (declared.Kind == FieldKind.List && said.Take("has"))

@@ -13,6 +13,7 @@ internal static class Affirmation
         "seldom", "rarely", "cannot", "can't", "don't", "doesn't", "isn't", "aren't", "won't", "mustn't", "shouldn't",
         "unlike", "instead", "rather", "avoid", "avoids", "refuse", "against", "whether", "if", "where", "only", "ask",
         "confirm", "doubt", "myth", "wrongly", "mistake", "people", "shops", "books", "called", "labelled",
+        "unlawful", "illegal", "offence", "crime", "wrong", "dangerous", "cruel", "forbidden", "forbid", "forbids",
     ];
 
     /// <summary>What follows a thing that is named as a mistake, or allowed under a condition.</summary>
@@ -21,16 +22,36 @@ internal static class Affirmation
         "not", "never", "cannot", "mistake", "wrong", "harm", "harms", "harmful", "kill", "kills", "cruel", "unlawful",
         "illegal", "offence", "dangerous", "fatal", "bad", "worse", "wears", "hurts", "cuts", "ruins", "myth",
         "nonsense", "relative", "relatives", "cousin", "cousins", "only", "where", "if",
+        "sulks", "sulk", "pines", "mopes", "hides", "fades", "suffers", "dies", "wastes", "torments",
     ];
+
+    /// <summary>What says when something holds.</summary>
+    private static readonly HashSet<string> Conditions = ["if", "where", "only"];
 
     private const int After = 6;
 
     /// <summary>The first of these phrases that the text says as advice; nothing where it says none so.</summary>
-    public static Said? Find(string text, IEnumerable<string> phrases) =>
-        phrases.SelectMany(phrase => SaidText.Find(text, phrase)).FirstOrDefault(IsMeant);
+    /// <param name="evenIf">Advice under a condition is advice too.</param>
+    public static Said? Find(string text, IReadOnlyList<SpokenPhrase> phrases, bool evenIf = false) =>
+        SaidText.Find(text, phrases).FirstOrDefault(said => IsMeant(said, evenIf));
 
-    private static bool IsMeant(Said said) =>
-        !(said.Clause.Opening.Start < said.Start && Doubts.Contains(said.Clause.Opening.Text)) &&
-        !Enumerable.Range(1, said.At).Any(back => Doubts.Contains(said.Before(back))) &&
-        !Enumerable.Range(1, After).Any(ahead => Blame.Contains(said.After(ahead)));
+    private static bool IsMeant(Said said, bool evenIf)
+    {
+        bool Is(HashSet<string> words, string word) => words.Contains(word) && !(evenIf && Conditions.Contains(word));
+        return !(said.Clause.Opening.Start < said.Start && Is(Doubts, said.Clause.Opening.Text) &&
+                !IsOfItsOwn(said, int.MaxValue)) &&
+            !Enumerable.Range(1, said.At).Any(back => Is(Doubts, said.Before(back)) && !IsOfItsOwn(said, back)) &&
+            !Enumerable.Range(1, After).Any(ahead => Is(Blame, said.After(ahead)));
+    }
+
+    /// <summary>
+    /// Whether an "and" with a verb or a subject of its own parts it from the doubt: "it never jumps and needs no
+    /// cover", but not "never net it and put it into a pond".
+    /// </summary>
+    private static bool IsOfItsOwn(Said said, int back)
+    {
+        var first = said.Clause[said.At];
+        return back > 1 && said.Before(1) is "and" or "so" &&
+            (first is "can" or "may" or "will" or "no" or "is" || (first.Length > 3 && first.EndsWith('s')));
+    }
 }

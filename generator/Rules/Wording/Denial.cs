@@ -45,21 +45,47 @@ internal static class Denial
     private static readonly HashSet<string> People =
         ["people", "you", "us", "man", "humans", "persons", "children", "hands", "keepers", "everybody", "anybody"];
 
+    private static readonly SpokenPhrase Harmless = SpokenPhrase.Of("harmless");
+
     private static readonly HashSet<string> Pronouns = ["it", "they", "these", "those", "this", "both", "fish", "all"];
 
-    public static bool Denies(Said word) => IsLacking(word) || IsNot(word) || IsDismissed(word);
+    /// <summary>Forbidden to say or believe: "do not say that no doctor is needed" denies nothing.</summary>
+    private static readonly HashSet<string> Opinions =
+        ["say", "says", "think", "believe", "claim", "assume", "pretend", "tell", "suppose", "conclude", "mean"];
+
+    public static bool Denies(Said word) =>
+        (IsLacking(word) || IsNot(word) || IsDismissed(word)) && !IsForbiddenOpinion(word);
+
+    /// <summary>A no or a not before it, anywhere in its clause, turns it round.</summary>
+    public static bool IsTurned(Said said) => Enumerable.Range(1, said.At).Any(back =>
+        Nots.Contains(said.Before(back)) || Lacking.Contains(said.Before(back)) ||
+        said.Before(back) is "nobody" or "nothing" or "none");
 
     /// <summary>The whole is called harmless to people: "they are harmless", "it is quite harmless to you".</summary>
-    public static bool CallsHarmless(string text) => SaidText.Find(text, "harmless").Any(said =>
-        IsPlain(said, said.Before(1) is "quite" or "perfectly" or "entirely" or "completely" or "really" ? 2 : 1) &&
-        said.After(1) != "looking" &&
-        (said.After(1) is not ("to" or "for" or "towards") || People.Contains(said.After(2))));
+    public static bool CallsHarmless(IReadOnlyList<SaidClause> clauses) => FindHarmless(clauses) is not null;
 
-    private static bool IsPlain(Said said, int back) =>
-        said.Before(back) is "is" or "are" && Pronouns.Contains(said.Before(back + 1));
+    public static Said? FindHarmless(IReadOnlyList<SaidClause> clauses) =>
+        clauses.SelectMany(Harmless.In).FirstOrDefault(said =>
+            IsPlain(said, said.Before(1) is "quite" or "perfectly" or "entirely" or "completely" or "really" ? 2 : 1) &&
+            said.After(1) != "looking" &&
+            (said.After(1) is not ("to" or "for" or "towards") || People.Contains(said.After(2))));
 
-    private static bool IsLacking(Said word) => Lacking.Contains(word.Before(1)) ||
-        (Lacking.Contains(word.Before(2)) && !Articles.Contains(word.Before(1)) && !Undoing.Contains(word.Before(1)));
+    /// <summary>Of the fish or its spines, which may have been named before: "look fierce but are harmless".</summary>
+    private static bool IsPlain(Said said, int back) => said.Before(back) is "is" or "are" &&
+        (Pronouns.Contains(said.Before(back + 1)) || said.Before(back + 1) is "" or "but" or "yet" or "though");
+
+    private static bool IsForbiddenOpinion(Said word)
+    {
+        var opinion = Enumerable.Range(1, word.At).FirstOrDefault(back => Opinions.Contains(word.Before(back)));
+        return opinion > 0 && Enumerable.Range(opinion + 1, 3).Any(back =>
+            Nots.Contains(word.Before(back)) || word.Before(back) is "nobody" or "wrong" or "let");
+    }
+
+    private static bool IsLacking(Said word) => !IsLeftOpen(word) && (Lacking.Contains(word.Before(1)) ||
+        (Lacking.Contains(word.Before(2)) && !Articles.Contains(word.Before(1)) && !Undoing.Contains(word.Before(1))));
+
+    /// <summary>"venom or no venom"</summary>
+    private static bool IsLeftOpen(Said word) => word.Before(2) == "or" && word.Before(3) == word.After(0);
 
     private static bool IsNot(Said word)
     {

@@ -12,15 +12,6 @@ public sealed record SaidClause(IReadOnlyList<SaidWord> Words, SaidWord Opening)
     public int Start => Words[0].Start;
 
     public int Length => Words[^1].End - Start;
-
-    public IEnumerable<Said> Find(IReadOnlyList<string> phrase)
-    {
-        for (var at = 0; at + phrase.Count <= Words.Count; at++)
-        {
-            if (phrase.Index().All(word => this[at + word.Index] == word.Item))
-                yield return new Said(this, at, phrase.Count);
-        }
-    }
 }
 
 /// <summary>A phrase where a text says it.</summary>

@@ -18,13 +18,20 @@ public sealed class SaidText
 
     public static SaidText Of(string text) => new(text);
 
-    /// <summary>Every place where the words of a phrase stand next to one another within a clause.</summary>
-    public static IEnumerable<Said> Find(string text, string phrase)
+    public IReadOnlyList<SaidClause> Clauses => _clauses;
+
+    /// <summary>Every place where a text says a phrase within a clause.</summary>
+    public static IEnumerable<Said> Find(string text, string phrase) => Find(text, [SpokenPhrase.Of(phrase)]);
+
+    /// <summary>The same of several phrases, in their order.</summary>
+    public static IEnumerable<Said> Find(string text, IReadOnlyList<SpokenPhrase> phrases)
     {
-        var words = Of(phrase)._clauses.SelectMany(c => c.Words).Select(w => w.Text).ToList();
-        return words.Count > 0 && words.TrueForAll(w => text.Contains(w, StringComparison.OrdinalIgnoreCase))
-            ? Of(text)._clauses.SelectMany(c => c.Find(words)) : [];
+        var likely = phrases.Where(p => p.MayStandIn(text)).ToList();
+        return likely.Count == 0 ? [] : Of(text).Find(likely);
     }
+
+    private IEnumerable<Said> Find(IEnumerable<SpokenPhrase> phrases) =>
+        phrases.SelectMany(phrase => _clauses.SelectMany(phrase.In));
 
     private void Read(string text)
     {
