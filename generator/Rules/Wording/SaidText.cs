@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace CareSheets.Rules.Wording;
 
 /// <summary>
@@ -12,11 +14,15 @@ public sealed class SaidText
     private static readonly HashSet<string> Turns =
         ["but", "though", "although", "while", "whereas", "yet", "unless", "until"];
 
+    /// <summary>A text is asked for a hundred phrases, and taken apart once.</summary>
+    private static readonly ConditionalWeakTable<string, SaidText> Known = [];
+
     private readonly List<SaidClause> _clauses = [];
+    private readonly HashSet<string> _words = [];
 
     private SaidText(string text) => Read(text);
 
-    public static SaidText Of(string text) => new(text);
+    public static SaidText Of(string text) => Known.GetValue(text, said => new SaidText(said));
 
     public IReadOnlyList<SaidClause> Clauses => _clauses;
 
@@ -26,8 +32,8 @@ public sealed class SaidText
     /// <summary>The same of several phrases, in their order.</summary>
     public static IEnumerable<Said> Find(string text, IReadOnlyList<SpokenPhrase> phrases)
     {
-        var likely = phrases.Where(p => p.MayStandIn(text)).ToList();
-        return likely.Count == 0 ? [] : Of(text).Find(likely);
+        var said = Of(text);
+        return said.Find(phrases.Where(phrase => phrase.MayStandAmong(said._words)));
     }
 
     private IEnumerable<Said> Find(IEnumerable<SpokenPhrase> phrases) =>
@@ -44,6 +50,7 @@ public sealed class SaidText
                 if (Turns.Contains(word.Text))
                     (words, sentence) = (Ended(words, sentence), []);
                 words.Add(word);
+                _words.Add(word.Text);
                 sentence.Add(word);
                 i = word.End;
                 continue;

@@ -32,10 +32,9 @@ public sealed class SpokenPhrase
 
     public static IReadOnlyList<SpokenPhrase> All(params string[] phrases) => [.. phrases.Select(Of)];
 
-    /// <summary>Whether a text may hold it, found out without taking the text apart.</summary>
-    public bool MayStandIn(string text) => _parts.Count > 0 && _parts.All(part =>
-        part.Words.Any(word => text.Contains(word.Replace('\'', '’'), StringComparison.OrdinalIgnoreCase) ||
-            text.Contains(word, StringComparison.OrdinalIgnoreCase)));
+    /// <summary>Whether a text of these words may hold it.</summary>
+    public bool MayStandAmong(IReadOnlySet<string> words) =>
+        _parts.Count > 0 && _parts.All(part => part.Words.Any(words.Contains));
 
     /// <summary>Every place of a clause at which it begins, each with its nearest end.</summary>
     internal IEnumerable<Said> In(SaidClause clause)
