@@ -8,7 +8,10 @@ namespace CareSheets.Tests.Support;
 /// </summary>
 internal static class SpeedRatio
 {
-    private const int MostTurns = 5;
+    private const int MostTurns = 12;
+
+    /// <summary>Longer before each turn, so that what else the machine does has passed by one of them.</summary>
+    private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(100);
 
     /// <param name="enough">No further turn is taken once the ratio is below this.</param>
     public static double Of(Action one, Action other, double enough)
@@ -16,6 +19,7 @@ internal static class SpeedRatio
         var (quickOne, quickOther) = (TimeSpan.MaxValue, TimeSpan.MaxValue);
         for (var turn = 0; turn < MostTurns && (turn == 0 || quickOne >= enough * quickOther); turn++)
         {
+            Thread.Sleep(turn * Pause);
             quickOne = Quicker(quickOne, one);
             quickOther = Quicker(quickOther, other);
         }
