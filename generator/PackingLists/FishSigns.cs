@@ -10,9 +10,6 @@ namespace CareSheets.PackingLists;
 /// </summary>
 internal sealed partial class FishSigns
 {
-    /// <summary>No guess below it was right in the lists of SupplierListsTests.</summary>
-    private const double LeastLikeness = 0.42;
-
     private readonly IReadOnlyList<ListWord> _known;
     private readonly MatchedLine _line;
     private readonly string _text;
@@ -56,7 +53,7 @@ internal sealed partial class FishSigns
         epithet.Length > 4 && LatinEnding().IsMatch(epithet) && ListWords.Find(epithet) is null;
 
     private bool IsCalled => _line.Match.Others.Any(
-        c => c.Rung == MatchRung.Vernacular && c.Sureness >= LeastLikeness);
+        c => c.Rung == MatchRung.Vernacular && c.Sureness >= MatchedLine.LeastSureness);
 
     private bool HasSize => _line.Line.Size.Length > 0;
 

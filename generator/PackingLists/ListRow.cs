@@ -8,8 +8,5 @@ internal sealed record ListRow(int Line, IReadOnlyList<string> Cells, string Sai
 {
     public bool IsEmpty => Cells.All(c => c.Length == 0);
 
-    /// <summary>All that it says stands in one cell.</summary>
-    public bool IsOneText => Cells.Count(c => c.Length > 0) == 1;
-
     public string Cell(int? column) => column is { } at && at < Cells.Count ? Cells[at] : "";
 }

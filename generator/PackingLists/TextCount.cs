@@ -20,7 +20,7 @@ internal sealed partial record TextCount(
         var prices = TextPrices.Of(line);
         var (left, count, sex) = AtTheEnd(prices.Left);
         (left, var front) = AtTheFront(left);
-        var doubts = new List<string>();
+        var (doubts, isOpen) = (new List<string>(), true);
         if (prices is { First.Length: > 0, IsSigned: false } && LineSize.Take(line).Size.Length == 0)
             doubts.Add($"{prices.First}: a price or a size");
         if (count.Length > 0 && front.Length > 0 && front != count)
@@ -33,8 +33,7 @@ internal sealed partial record TextCount(
             doubts.Add($"how many: {bare.Groups["n"].Value}, or that is the number of the line");
         }
         else
-            count = count.Length > 0 ? count : front;
-        var isOpen = doubts.Exists(d => d.StartsWith("how many", StringComparison.Ordinal));
+            (count, isOpen) = (count.Length > 0 ? count : front, false);
         return new TextCount(left, isOpen ? "" : count, sex, prices.First, doubts);
     }
 

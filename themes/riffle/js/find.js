@@ -16,14 +16,14 @@ var caresheetsFind = (function () {
   const shortestKind = 5;
 
   const species = names.map((/** @type {string[]} */ called, /** @type {number} */ place) => {
-    const own = called.flatMap((name) => [...split(name), ...split(name.replace(/-/g, ""))]);
+    const own = called.flatMap(eitherWay);
     const squeezed = called.map((name) => split(name).join(""));
     return {
       place,
       own,
       whole: new Set([...own.flatMap(forms), ...squeezed]),
       begins: [...own, ...squeezed],
-      beyond: beyond[place].flatMap((/** @type {string} */ b) => [...split(b), ...split(b.replace(/-/g, ""))]),
+      beyond: beyond[place].flatMap(eitherWay),
       squeezed,
       kinds: new Set(kinds[place].flatMap(split)),
     };
@@ -38,6 +38,11 @@ var caresheetsFind = (function () {
    */
   function split(text) {
     return text.replace(/\b(L|LDA|C|CW)[ -](?=\d)/gi, "$1").normalize("NFD").replace(/\p{M}|['’]/gu, "").toLowerCase().split(/[^\p{L}\p{N}]+/u).filter(Boolean);
+  }
+
+  /** Its words, hyphens parting them and joining them. @param {string} text */
+  function eitherWay(text) {
+    return [...split(text), ...split(text.replace(/-/g, ""))];
   }
 
   /** A word and what it may be the plural of. @param {string} word @returns {string[]} */
